@@ -1,0 +1,80 @@
+/** Things of a vessel by tag. Built once for a vessel and kept with it. */
+import type {
+  Battery, Busbar, Cable, CableType, CanBus, Circuit, Equipment, EthernetNetwork, Panel, System, Tag, Vessel, Wireway, WirewayPoint, Zone,
+} from './vessel.js'
+
+export type Item = Equipment | Battery | Busbar | Panel
+
+export interface Lookup {
+  readonly systems: ReadonlyMap<Tag, System>
+  readonly zones: ReadonlyMap<Tag, Zone>
+  readonly points: ReadonlyMap<Tag, WirewayPoint>
+  readonly wireways: ReadonlyMap<Tag, Wireway>
+  readonly cableTypes: ReadonlyMap<Tag, CableType>
+  readonly cables: ReadonlyMap<Tag, Cable>
+  readonly equipment: ReadonlyMap<Tag, Equipment>
+  readonly batteries: ReadonlyMap<Tag, Battery>
+  readonly busbars: ReadonlyMap<Tag, Busbar>
+  readonly panels: ReadonlyMap<Tag, Panel>
+  readonly circuits: ReadonlyMap<Tag, Circuit>
+  readonly canBuses: ReadonlyMap<Tag, CanBus>
+  readonly ethernetNetworks: ReadonlyMap<Tag, EthernetNetwork>
+  /** Equipment, batteries, busbars and panels together. */
+  readonly items: ReadonlyMap<Tag, Item>
+  /** Cables by the tag at either end. */
+  readonly cablesAt: ReadonlyMap<Tag, readonly Cable[]>
+  /** Circuits by the item they list as a load. */
+  readonly circuitsOfLoad: ReadonlyMap<Tag, readonly Circuit[]>
+  /** Circuits by the battery, busbar or panel they are fed from. */
+  readonly circuitsFedFrom: ReadonlyMap<Tag, readonly Circuit[]>
+}
+
+const byTag = <T extends { readonly tag: Tag }>(things: readonly T[]): ReadonlyMap<Tag, T> => new Map(things.map(thing => [thing.tag, thing]))
+
+function grouped<T>(things: readonly T[], keysOf: (thing: T) => readonly Tag[]): ReadonlyMap<Tag, readonly T[]> {
+  const groups = new Map<Tag, T[]>()
+  for (const thing of things) {
+    for (const key of new Set(keysOf(thing))) {
+      const group = groups.get(key)
+      if (group === undefined) groups.set(key, [thing])
+      else group.push(thing)
+    }
+  }
+  return groups
+}
+
+const known = new WeakMap<Vessel, Lookup>()
+
+export function lookup(vessel: Vessel): Lookup {
+  const existing = known.get(vessel)
+  if (existing !== undefined) return existing
+  const made: Lookup = {
+    systems: byTag(vessel.systems),
+    zones: byTag(vessel.zones),
+    points: byTag(vessel.points),
+    wireways: byTag(vessel.wireways),
+    cableTypes: byTag(vessel.cableTypes),
+    cables: byTag(vessel.cables),
+    equipment: byTag(vessel.equipment),
+    batteries: byTag(vessel.batteries),
+    busbars: byTag(vessel.busbars),
+    panels: byTag(vessel.panels),
+    circuits: byTag(vessel.circuits),
+    canBuses: byTag(vessel.canBuses),
+    ethernetNetworks: byTag(vessel.ethernetNetworks),
+    items: byTag<Item>([...vessel.equipment, ...vessel.batteries, ...vessel.busbars, ...vessel.panels]),
+    cablesAt: grouped(vessel.cables, cable => [cable.from.tag, cable.to.tag]),
+    circuitsOfLoad: grouped(vessel.circuits, circuit => circuit.loadTags),
+    circuitsFedFrom: grouped(vessel.circuits, circuit => [circuit.fedFromTag]),
+  }
+  known.set(vessel, made)
+  return made
+}
+
+/** The zone a tag is in: an item's, or for a circuit the place of its protective device. Null when not recorded. */
+export function zoneOf(vessel: Vessel, tag: Tag): Tag | null {
+  const { items, circuits } = lookup(vessel)
+  const circuit = circuits.get(tag)
+  if (circuit !== undefined) return circuit.zoneTag ?? items.get(circuit.fedFromTag)?.zoneTag ?? null
+  return items.get(tag)?.zoneTag ?? null
+}

@@ -1,0 +1,184 @@
+/**
+ * What the calculation stage hands on. Every subject gets an outcome: computed, with the inputs used, or not computed
+ * ("not assessed" in print), with the reason. Nothing here is rounded.
+ */
+import type { Finding, Limit } from '../findings/finding.js'
+import type { Quantities } from '../units/quantity.js'
+import type { Tag } from './vessel.js'
+
+export type Computed<In extends Quantities, Out extends Quantities> = {
+  readonly status: 'computed'
+  /** Id of the calculation, whose formula, symbols and source are in the methods list. */
+  readonly method: string
+  readonly input: In
+  readonly output: Out
+}
+export type NotComputed = { readonly status: 'not computed'; readonly method: string; readonly reason: string }
+export type Outcome<In extends Quantities = Quantities, Out extends Quantities = Quantities> = Computed<In, Out> | NotComputed
+
+/** A computed quantity held against a limit. `margin` is positive while within the limit, in the limit's unit. */
+export interface Comparison {
+  readonly quantity: string
+  readonly value: number
+  readonly limit: Limit
+  readonly margin: number
+  readonly within: boolean
+}
+
+export interface Results {
+  readonly routing: RoutingResults
+  readonly feeding: FeedingResults
+  readonly currentCarryingCapacity: CapacityResults
+  readonly voltageDrop: VoltageDropResults
+  readonly protection: ProtectionResults
+  readonly conductorSize: SizeResults
+  readonly findings: readonly Finding[]
+}
+
+// --- routing ---------------------------------------------------------------------------------------------------------
+export interface RoutingResults {
+  readonly byCable: ReadonlyMap<Tag, CableRun>
+  readonly byWireway: ReadonlyMap<Tag, WirewayLoad>
+  readonly findings: readonly Finding[]
+}
+export interface CableRun {
+  /** `declared`: the length is in the data. `given`: the author named the wireways. `shortest`: worked out. `none`: both ends in one place. */
+  readonly routeSource: 'declared' | 'given' | 'shortest' | 'none' | 'unknown'
+  readonly wirewayTags: readonly Tag[]
+  /** Every zone the cable passes, its ends included. */
+  readonly zoneTags: readonly Tag[]
+  readonly length: Outcome<
+    { wirewayLengthM: number; tailLengthM: number; serviceLoopM: number },
+    { cableLengthM: number }
+  > | { readonly status: 'declared'; readonly cableLengthM: number }
+}
+export interface WirewayLoad {
+  readonly cableTags: readonly Tag[]
+  /** Current-carrying conductors of the power cables in it. */
+  readonly loadedConductorCount: number
+  readonly fill: Outcome<{ boreMm: number; cableAreaMm2: number; cableCount: number }, { fillPercent: number }>
+  readonly fillComparison: Comparison | null
+}
+
+/** Length of a cable in metres, or null when it could not be worked out. */
+export function cableLengthM(run: CableRun | undefined): number | null {
+  if (run === undefined || run.length.status === 'not computed') return null
+  return run.length.status === 'declared' ? run.length.cableLengthM : run.length.output.cableLengthM
+}
+
+// --- feeding ---------------------------------------------------------------------------------------------------------
+export interface FeedingResults {
+  readonly byCircuit: ReadonlyMap<Tag, CircuitFeed>
+  readonly findings: readonly Finding[]
+}
+export interface CircuitFeed {
+  /** Circuits from the source down to and including this one; empty when no source is reached. */
+  readonly chain: readonly Tag[]
+  readonly sourceTag: Tag | null
+  readonly nominalVoltageV: number | null
+  readonly designCurrent: Outcome<Quantities, { designCurrentA: number }>
+  /** What the design current is the sum of. */
+  readonly currentParts: readonly { readonly tag: Tag; readonly currentA: number; readonly demandFactor: number }[]
+  /** Cables between the distribution point and the circuit's protective device. */
+  readonly supplySegments: readonly Segment[]
+  /** Cables downstream of the protective device, as a tree walked outwards. */
+  readonly segments: readonly Segment[]
+  /** Loads of the circuit that its cables reach. */
+  readonly reachedTags: readonly Tag[]
+  readonly unreachedTags: readonly Tag[]
+}
+/** One cable of a circuit, seen from the source. */
+export interface Segment {
+  readonly cableTag: Tag
+  readonly nearTag: Tag
+  readonly farTag: Tag
+  /** Position in `segments` of the segment before it, or null at the start. */
+  readonly parent: number | null
+  /** Sum of the design currents beyond it; null when one of them is not known. */
+  readonly currentA: number | null
+}
+
+// --- conductors ------------------------------------------------------------------------------------------------------
+export interface CapacityResults {
+  readonly byCable: ReadonlyMap<Tag, CableCapacity>
+  readonly findings: readonly Finding[]
+}
+export interface CableCapacity {
+  readonly circuitTag: Tag
+  readonly outcome: Outcome<
+    { tableCurrentA: number; ambientFactor: number; bundleFactor: number },
+    { currentCarryingCapacityA: number }
+  >
+  /** The row, column and conditions by which the table was entered, in words. */
+  readonly lookup: readonly { readonly label: string; readonly text: string }[]
+  /** The same with the bundle factor where the basis does not require it; advice only. */
+  readonly bundledAdviceA: number | null
+  readonly comparison: Comparison | null
+}
+
+export interface VoltageDropResults {
+  readonly byCircuit: ReadonlyMap<Tag, CircuitDrop>
+  readonly findings: readonly Finding[]
+}
+export interface CircuitDrop {
+  /** For a final circuit the drop to each load; for a feeder to each distribution point it feeds. */
+  readonly toLoads: readonly LoadDrop[]
+  /** The load with the largest drop; null when none could be computed. */
+  readonly worst: LoadDrop | null
+  /** Reasons why a load, or the whole circuit, is not assessed. */
+  readonly notAssessed: readonly { readonly loadTag: Tag | null; readonly reason: string }[]
+}
+export interface LoadDrop {
+  readonly loadTag: Tag
+  /** From the source to the load, feeder segments first. */
+  readonly steps: readonly DropStep[]
+  readonly nominalVoltageV: number
+  readonly voltageDropV: number
+  readonly voltageDropPercent: number
+  /** By the conductor's real resistance at its temperature, whatever constant the basis prescribes. */
+  readonly physicalDropV: number
+  readonly physicalDropPercent: number
+  readonly comparison: Comparison
+}
+export interface DropStep {
+  readonly circuitTag: Tag
+  readonly cableTag: Tag
+  /** True when the way back is taken to be like the way out, for want of named return cables. */
+  readonly returnAssumedAlike: boolean
+  readonly byBasis: Computed<Quantities, { voltageDropV: number }>
+  readonly physical: Computed<Quantities, { voltageDropV: number }>
+}
+
+// --- protection and size ---------------------------------------------------------------------------------------------
+export interface ProtectionResults {
+  readonly byCircuit: ReadonlyMap<Tag, CircuitProtection>
+  readonly findings: readonly Finding[]
+}
+export interface CircuitProtection {
+  readonly ratedCurrentA: number | null
+  readonly designCurrentA: number | null
+  /** The cable with the least capacity between the device and the next one. */
+  readonly weakestCableTag: Tag | null
+  readonly weakestCapacityA: number | null
+  readonly againstLoad: Comparison | null
+  readonly againstCapacity: Comparison | null
+  readonly notAssessed: readonly string[]
+}
+
+export interface SizeResults { readonly byCircuit: ReadonlyMap<Tag, SizeAdvice> }
+/** The smallest standard size that meets both drop and capacity for the whole circuit in one size. */
+export type SizeAdvice =
+  | {
+      readonly status: 'computed'
+      readonly mm2: SizeChoice | null
+      readonly awg: SizeChoice | null
+      readonly input: Readonly<{ designCurrentA: number; lengthM: number; allowedDropV: number; insulationC: number; ambientFactor: number; bundleFactor: number }>
+    }
+  | { readonly status: 'not computed'; readonly reason: string }
+export interface SizeChoice {
+  readonly designation: string
+  readonly byDropMm2: number
+  readonly capacityA: number
+  /** What decides. */
+  readonly governedBy: 'voltage drop' | 'current-carrying capacity' | 'minimum size'
+}

@@ -1,0 +1,54 @@
+/** What every page maker needs, gathered once. */
+import type { LocatedFinding } from '../findings/finding.js'
+import { type Lookup, lookup } from '../model/lookup.js'
+import type { Content } from '../model/content.js'
+import type { Results } from '../model/results.js'
+import type { Tag, Vessel } from '../model/vessel.js'
+import type { Basis } from '../references/basis/basis.js'
+import { siteMap } from './site-map.js'
+import type { Inline, PageKey, Text } from './view-model.js'
+
+export interface ViewContext {
+  readonly vessel: Vessel
+  readonly results: Results
+  readonly basis: Basis
+  readonly content: Content
+  readonly findings: readonly LocatedFinding[]
+  readonly lookup: Lookup
+  readonly findingsBySubject: ReadonlyMap<Tag, readonly LocatedFinding[]>
+  addressOf(tag: Tag): PageKey | null
+  /** The tag, set as a designation and linked to its page where it has one. */
+  tag(tag: Tag): Inline
+  /** Tag and name: `P1 Helm display, port`. */
+  named(tag: Tag): Text
+  nameOf(tag: Tag): string | null
+}
+
+export function viewContext(
+  vessel: Vessel, results: Results, basis: Basis, findings: readonly LocatedFinding[], content: Content,
+): ViewContext {
+  const known = lookup(vessel)
+  const { addressOf } = siteMap(vessel)
+  const findingsBySubject = new Map<Tag, LocatedFinding[]>()
+  for (const finding of findings) {
+    const listed = findingsBySubject.get(finding.subject.id)
+    if (listed === undefined) findingsBySubject.set(finding.subject.id, [finding])
+    else listed.push(finding)
+  }
+  const tagInline = (tag: Tag): Inline => {
+    const to = addressOf(tag)
+    return to === null ? { is: 'tag', text: tag } : { is: 'link', tag: true, text: tag, to }
+  }
+  const nameOf = (tag: Tag): string | null =>
+    known.items.get(tag)?.name ?? known.circuits.get(tag)?.name ?? known.zones.get(tag)?.name ?? known.systems.get(tag)?.name
+    ?? known.points.get(tag)?.name ?? known.wireways.get(tag)?.name ?? known.cables.get(tag)?.name
+    ?? known.canBuses.get(tag)?.name ?? known.ethernetNetworks.get(tag)?.name ?? null
+  return {
+    vessel, results, basis, content, findings, lookup: known, findingsBySubject, addressOf, nameOf,
+    tag: tagInline,
+    named: tag => {
+      const name = nameOf(tag)
+      return name === null ? [tagInline(tag)] : [tagInline(tag), ` ${name}`]
+    },
+  }
+}

@@ -1,0 +1,67 @@
+/**
+ * Every page's address, from the tag alone, before anything is rendered. Addresses are printed in QR codes and letters,
+ * so they must not change from one issue of the pack to the next.
+ */
+import type { Tag, Vessel } from '../model/vessel.js'
+import type { PageKey } from './view-model.js'
+
+/** Lower case; anything but a-z, 0-9, dot and dash becomes a dash. The check stage refuses tags that would collide. */
+export const slug = (tag: string): string => tag.toLowerCase().replace(/[^a-z0-9.-]+/g, '-')
+
+/** The anchor of a page inside the single printed document. */
+export const anchorOf = (key: PageKey): string => key.replace(/\//g, '-')
+
+/** Pages that every pack has, whatever the vessel. */
+export const fixedPages = {
+  home: 'home',
+  find: 'find',
+  vessel: 'vessel',
+  howToRead: 'how-to-read',
+  safety: 'safety',
+  systems: 'systems',
+  zones: 'zones',
+  electrical: 'electrical',
+  circuits: 'circuits',
+  panels: 'panels',
+  networks: 'networks',
+  cables: 'cables',
+  wireways: 'wireways',
+  equipment: 'equipment',
+  findings: 'findings',
+  notAssessed: 'not-assessed',
+  basis: 'basis',
+  methods: 'methods',
+  findingKinds: 'finding-kinds',
+  glossary: 'glossary',
+} as const satisfies Record<string, PageKey>
+
+export interface SiteMap {
+  /** Null when nothing with that tag has a page. */
+  addressOf(tag: Tag): PageKey | null
+}
+
+export function siteMap(vessel: Vessel): SiteMap {
+  const addresses = new Map<Tag, PageKey>()
+  const place = (folder: string, things: readonly { readonly tag: Tag }[]) => {
+    for (const { tag } of things) addresses.set(tag, `${folder}/${slug(tag)}`)
+  }
+  place('systems', vessel.systems)
+  place('zones', vessel.zones)
+  place('wireways', vessel.wireways)
+  place('cables', vessel.cables)
+  place('circuits', vessel.circuits)
+  place('panels', vessel.panels)
+  place('networks', [...vessel.canBuses, ...vessel.ethernetNetworks])
+  place('equipment', [...vessel.equipment, ...vessel.batteries, ...vessel.busbars])
+  // Parts of a backbone have no page of their own; their bus has.
+  for (const bus of vessel.canBuses) {
+    for (const element of bus.backbone) {
+      if (element.kind !== 'segment' && !addresses.has(element.tag)) addresses.set(element.tag, `networks/${slug(bus.tag)}`)
+    }
+  }
+  for (const point of vessel.points) {
+    const zone = addresses.get(point.zoneTag)
+    if (zone !== undefined && !addresses.has(point.tag)) addresses.set(point.tag, zone)
+  }
+  return { addressOf: tag => addresses.get(tag) ?? null }
+}

@@ -1,0 +1,156 @@
+/**
+ * What the templates get: finished text in typed blocks. One view serves the site and the printed manual; a template
+ * prints, loops and branches on a boolean, nothing else.
+ */
+import type { Severity, SourcePosition } from '../findings/finding.js'
+import type { SignalWord } from '../model/content.js'
+
+export interface View {
+  readonly vesselName: string
+  readonly titleBlock: TitleBlock
+  readonly pages: readonly Page[]
+  /** Order of pages in the printed manual. */
+  readonly chapters: readonly Chapter[]
+  readonly navigation: readonly NavigationEntry[]
+  readonly schedules: readonly Schedule[]
+}
+
+/** Drawing-office title block (ISO 7200 in idea): the same facts on each sheet. */
+export interface TitleBlock {
+  readonly title: string
+  readonly vessel: string
+  readonly documentNumber: string
+  readonly issue: string
+  readonly issuedOn: string
+  readonly preparedBy: string
+  readonly checkedBy: string
+  readonly installer: string
+  readonly basis: string
+}
+
+export interface NavigationEntry { readonly title: string; readonly key: PageKey; readonly children: readonly NavigationEntry[] }
+
+/** Stable address of a page without its ending: `equipment/p1`, `panels/a1`, `findings`. Made by site-map.ts. */
+export type PageKey = string
+
+export interface Page {
+  readonly key: PageKey
+  readonly title: string
+  /** Small line above the title: what kind of thing this is ("Equipment", "Circuit of panel A1"). */
+  readonly kicker: string | null
+  readonly lead: Text | null
+  readonly blocks: readonly Block[]
+  /** Links back up: contents → chapter. */
+  readonly trail: readonly Link[]
+}
+
+export interface Chapter {
+  readonly number: string
+  readonly title: string
+  readonly anchor: string
+  /** Pages printed in this chapter, in order. `compact`: without starting a new sheet each. */
+  readonly pageKeys: readonly PageKey[]
+  readonly compact: boolean
+  /** Sheets turned on their side, for wide schedules. */
+  readonly landscape: boolean
+}
+
+// --- text ------------------------------------------------------------------------------------------------------------
+export interface Link { readonly text: string; readonly to: PageKey }
+/** `tag`: a designation, set in the label face. `level`: how a verdict is coloured; the word itself always says it too. */
+export type Inline =
+  | string
+  | ({ readonly is: 'link'; readonly tag: boolean } & Link)
+  | { readonly is: 'tag'; readonly text: string }
+  | { readonly is: 'verdict'; readonly text: string; readonly level: Level }
+  | { readonly is: 'muted'; readonly text: string }
+  | { readonly is: 'strong'; readonly text: string }
+  /** The printed page on which `to` starts; on the site nothing. */
+  | { readonly is: 'page number'; readonly to: PageKey }
+  | { readonly is: 'break' }
+export type Text = readonly Inline[]
+export type Level = 'good' | 'note' | 'warning' | 'error' | 'not assessed'
+
+// --- blocks ----------------------------------------------------------------------------------------------------------
+export type Block =
+  | { readonly is: 'heading'; readonly text: string; readonly anchor: string | null }
+  | { readonly is: 'paragraph'; readonly text: Text }
+  /** Text with its own structure. Links to pages are written `[words](asfitted:PAGEKEY)`. */
+  | { readonly is: 'markdown'; readonly source: string }
+  | Facts
+  | Table
+  | Diagram
+  | Callout
+  | Working
+  | FindingList
+  | CardList
+
+/** Label and value, one a line. */
+export interface Facts { readonly is: 'facts'; readonly caption: string | null; readonly entries: readonly { readonly label: string; readonly value: Text }[] }
+
+export interface Table {
+  readonly is: 'table'
+  readonly id: string
+  readonly caption: string
+  readonly columns: readonly Column[]
+  readonly rows: readonly Row[]
+  readonly note: Text | null
+  /** Shown in place of the table when it has no rows. */
+  readonly empty: string
+}
+export interface Column {
+  readonly title: string
+  readonly unit: string | null
+  readonly align: 'left' | 'right' | 'center'
+  /** Width hint: `tag` narrow, `number` narrow right, `text` takes the rest. */
+  readonly width: 'tag' | 'number' | 'short' | 'text'
+}
+export interface Row { readonly cells: readonly Text[]; readonly level: Level | null; readonly anchor: string | null }
+
+export interface Diagram {
+  readonly is: 'diagram'
+  readonly id: string
+  readonly caption: string
+  /** Mermaid text; boxes link by `click NODE href "asfitted:PAGEKEY"`. */
+  readonly mermaid: string
+  /** The same content in words, for those who cannot see the drawing and for packs built without a browser. */
+  readonly description: Text
+}
+
+export interface Callout { readonly is: 'callout'; readonly signal: SignalWord; readonly title: string; readonly markdown: string }
+
+/** A calculation as it can be redone by hand: formula, every input with symbol and value, result, limit, source. */
+export interface Working {
+  readonly is: 'working'
+  readonly title: string
+  /** LaTeX; null when the lines say it. */
+  readonly formula: string | null
+  readonly inputs: readonly WorkingLine[]
+  readonly results: readonly WorkingLine[]
+  readonly limit: Text | null
+  readonly verdict: { readonly text: string; readonly level: Level } | null
+  readonly sources: readonly string[]
+  readonly assumes: readonly string[]
+}
+/** `symbol` is LaTeX, or null. */
+export interface WorkingLine { readonly symbol: string | null; readonly label: string; readonly value: string; readonly remark: Text | null }
+
+export interface FindingList { readonly is: 'findings'; readonly empty: string; readonly findings: readonly FindingCard[] }
+export interface FindingCard {
+  readonly id: string
+  readonly name: string
+  readonly severity: Severity
+  readonly subject: Text
+  readonly message: string
+  readonly limit: string | null
+  readonly remedy: string
+  readonly at: SourcePosition | null
+  /** Page of the finding's kind in the basis chapter. */
+  readonly kind: Link
+}
+
+export interface CardList { readonly is: 'cards'; readonly cards: readonly { readonly title: string; readonly to: PageKey; readonly text: Text }[] }
+
+// --- schedules -------------------------------------------------------------------------------------------------------
+/** A table for machines: file name, header, rows of plain text, written as CSV. */
+export interface Schedule { readonly file: string; readonly columns: readonly string[]; readonly rows: readonly (readonly string[])[] }
