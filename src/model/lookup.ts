@@ -31,8 +31,9 @@ export interface Lookup {
 
 const byTag = <T extends { readonly tag: Tag }>(things: readonly T[]): ReadonlyMap<Tag, T> => new Map(things.map(thing => [thing.tag, thing]))
 
-function grouped<T>(things: readonly T[], keysOf: (thing: T) => readonly Tag[]): ReadonlyMap<Tag, readonly T[]> {
-  const groups = new Map<Tag, T[]>()
+/** Things by each of their keys; in the order of the things. */
+export function grouped<T, K>(things: readonly T[], keysOf: (thing: T) => readonly K[]): ReadonlyMap<K, readonly T[]> {
+  const groups = new Map<K, T[]>()
   for (const thing of things) {
     for (const key of new Set(keysOf(thing))) {
       const group = groups.get(key)

@@ -42,11 +42,17 @@ export interface RoutingResults {
   readonly findings: readonly Finding[]
 }
 export interface CableRun {
-  /** `declared`: the length is in the data. `given`: the author named the wireways. `shortest`: worked out. `none`: both ends in one place. */
+  /**
+   * Where the way comes from, whatever the length comes from. `given`: the author named the wireways. `shortest`: worked
+   * out. `none`: both ends in one place. `declared`: there is a length in the data and no way that could be found.
+   * `unknown`: neither.
+   */
   readonly routeSource: 'declared' | 'given' | 'shortest' | 'none' | 'unknown'
   readonly wirewayTags: readonly Tag[]
   /** Every zone the cable passes, its ends included. */
   readonly zoneTags: readonly Tag[]
+  /** Why zones may be missing from `zoneTags` (the hottest may be one of them); null when all are known. */
+  readonly zonesUnknown: string | null
   readonly length: Outcome<
     { wirewayLengthM: number; tailLengthM: number; serviceLoopM: number },
     { cableLengthM: number }
@@ -76,9 +82,10 @@ export interface CircuitFeed {
   readonly chain: readonly Tag[]
   readonly sourceTag: Tag | null
   readonly nominalVoltageV: number | null
-  readonly designCurrent: Outcome<Quantities, { designCurrentA: number }>
-  /** What the design current is the sum of. */
-  readonly currentParts: readonly { readonly tag: Tag; readonly currentA: number; readonly demandFactor: number }[]
+  readonly designCurrent: Outcome<{ connectedCurrentA: number; demandFactor: number }, { designCurrentA: number }>
+    | { readonly status: 'declared'; readonly designCurrentA: number }
+  /** What the design current is the sum of; when it is declared, what is known of its loads. */
+  readonly currentParts: readonly CurrentPart[]
   /** Cables between the distribution point and the circuit's protective device. */
   readonly supplySegments: readonly Segment[]
   /** Cables downstream of the protective device, as a tree walked outwards. */
@@ -87,6 +94,18 @@ export interface CircuitFeed {
   readonly reachedTags: readonly Tag[]
   readonly unreachedTags: readonly Tag[]
 }
+/** A load of a circuit, or a circuit fed from what it feeds. */
+export interface CurrentPart {
+  readonly tag: Tag
+  readonly currentA: number
+  readonly demandFactor: number
+  readonly from: 'maximum current' | 'typical current' | 'power' | 'circuit'
+}
+/** Design current of a circuit in amperes, or null when it could not be worked out. */
+export function designCurrentA(feed: Pick<CircuitFeed, 'designCurrent'> | undefined): number | null {
+  if (feed === undefined || feed.designCurrent.status === 'not computed') return null
+  return feed.designCurrent.status === 'declared' ? feed.designCurrent.designCurrentA : feed.designCurrent.output.designCurrentA
+}
 /** One cable of a circuit, seen from the source. */
 export interface Segment {
   readonly cableTag: Tag
@@ -94,7 +113,10 @@ export interface Segment {
   readonly farTag: Tag
   /** Position in `segments` of the segment before it, or null at the start. */
   readonly parent: number | null
-  /** Sum of the design currents beyond it; null when one of them is not known. */
+  /**
+   * Current of this circuit in the cable: the sum of the design currents beyond it, or null when one of them is not
+   * known. A cable that supplies several circuits stands in each of them with that circuit's own current.
+   */
   readonly currentA: number | null
 }
 
@@ -104,7 +126,8 @@ export interface CapacityResults {
   readonly findings: readonly Finding[]
 }
 export interface CableCapacity {
-  readonly circuitTag: Tag
+  /** The circuit it belongs to; null when none reaches it. */
+  readonly circuitTag: Tag | null
   readonly outcome: Outcome<
     { tableCurrentA: number; ambientFactor: number; bundleFactor: number },
     { currentCarryingCapacityA: number }
@@ -135,9 +158,9 @@ export interface LoadDrop {
   readonly nominalVoltageV: number
   readonly voltageDropV: number
   readonly voltageDropPercent: number
-  /** By the conductor's real resistance at its temperature, whatever constant the basis prescribes. */
-  readonly physicalDropV: number
-  readonly physicalDropPercent: number
+  /** By the conductor's real resistance at its temperature, whatever constant the basis prescribes; null when a step has none. */
+  readonly physicalDropV: number | null
+  readonly physicalDropPercent: number | null
   readonly comparison: Comparison
 }
 export interface DropStep {
@@ -146,7 +169,7 @@ export interface DropStep {
   /** True when the way back is taken to be like the way out, for want of named return cables. */
   readonly returnAssumedAlike: boolean
   readonly byBasis: Computed<Quantities, { voltageDropV: number }>
-  readonly physical: Computed<Quantities, { voltageDropV: number }>
+  readonly physical: Outcome<Quantities, { voltageDropV: number }>
 }
 
 // --- protection and size ---------------------------------------------------------------------------------------------
@@ -172,7 +195,18 @@ export type SizeAdvice =
       readonly status: 'computed'
       readonly mm2: SizeChoice | null
       readonly awg: SizeChoice | null
-      readonly input: Readonly<{ designCurrentA: number; lengthM: number; allowedDropV: number; insulationC: number; ambientFactor: number; bundleFactor: number }>
+      readonly input: Readonly<{
+        designCurrentA: number
+        /** The larger of the design current and the rating of the protective device: what the conductor must carry. */
+        requiredCapacityA: number
+        /** Out and back, along the longest way to a load. */
+        conductorLengthM: number
+        /** The limit less what the feeders above lose. */
+        allowedDropV: number
+        insulationC: number
+        ambientFactor: number
+        bundleFactor: number
+      }>
     }
   | { readonly status: 'not computed'; readonly reason: string }
 export interface SizeChoice {

@@ -1,6 +1,7 @@
 /** What every page maker needs, gathered once. */
-import type { LocatedFinding } from '../findings/finding.js'
-import { type Lookup, lookup } from '../model/lookup.js'
+import type { AnyMethod } from '../calculate/method.js'
+import type { FindingKind, LocatedFinding } from '../findings/finding.js'
+import { grouped, type Lookup, lookup } from '../model/lookup.js'
 import type { Content } from '../model/content.js'
 import type { Results } from '../model/results.js'
 import type { Tag, Vessel } from '../model/vessel.js'
@@ -8,11 +9,19 @@ import type { Basis } from '../references/basis/basis.js'
 import { siteMap } from './site-map.js'
 import type { Inline, PageKey, Text } from './view-model.js'
 
+/** The lists of all calculations and all kinds of finding; the reference chapters are made from them. */
+export interface Registries {
+  readonly methods: readonly AnyMethod[]
+  // Kinds carry evidence of every shape.
+  readonly findingKinds: readonly FindingKind<any>[]
+}
+
 export interface ViewContext {
   readonly vessel: Vessel
   readonly results: Results
   readonly basis: Basis
   readonly content: Content
+  readonly registries: Registries
   readonly findings: readonly LocatedFinding[]
   readonly lookup: Lookup
   readonly findingsBySubject: ReadonlyMap<Tag, readonly LocatedFinding[]>
@@ -26,15 +35,11 @@ export interface ViewContext {
 
 export function viewContext(
   vessel: Vessel, results: Results, basis: Basis, findings: readonly LocatedFinding[], content: Content,
+  registries: Registries,
 ): ViewContext {
   const known = lookup(vessel)
   const { addressOf } = siteMap(vessel)
-  const findingsBySubject = new Map<Tag, LocatedFinding[]>()
-  for (const finding of findings) {
-    const listed = findingsBySubject.get(finding.subject.id)
-    if (listed === undefined) findingsBySubject.set(finding.subject.id, [finding])
-    else listed.push(finding)
-  }
+  const findingsBySubject = grouped(findings, ({ subject }) => [subject.id])
   const tagInline = (tag: Tag): Inline => {
     const to = addressOf(tag)
     return to === null ? { is: 'tag', text: tag } : { is: 'link', tag: true, text: tag, to }
@@ -44,7 +49,7 @@ export function viewContext(
     ?? known.points.get(tag)?.name ?? known.wireways.get(tag)?.name ?? known.cables.get(tag)?.name
     ?? known.canBuses.get(tag)?.name ?? known.ethernetNetworks.get(tag)?.name ?? null
   return {
-    vessel, results, basis, content, findings, lookup: known, findingsBySubject, addressOf, nameOf,
+    vessel, results, basis, content, registries, findings, lookup: known, findingsBySubject, addressOf, nameOf,
     tag: tagInline,
     named: tag => {
       const name = nameOf(tag)

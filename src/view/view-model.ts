@@ -8,6 +8,7 @@ import type { SignalWord } from '../model/content.js'
 export interface View {
   readonly vesselName: string
   readonly titleBlock: TitleBlock
+  readonly cover: Cover
   readonly pages: readonly Page[]
   /** Order of pages in the printed manual. */
   readonly chapters: readonly Chapter[]
@@ -26,6 +27,13 @@ export interface TitleBlock {
   readonly checkedBy: string
   readonly installer: string
   readonly basis: string
+}
+
+/** First sheet of the printed manual. */
+export interface Cover {
+  readonly subtitle: string | null
+  readonly facts: readonly { readonly label: string; readonly value: Text }[]
+  readonly note: string
 }
 
 export interface NavigationEntry { readonly title: string; readonly key: PageKey; readonly children: readonly NavigationEntry[] }
@@ -74,7 +82,7 @@ export type Level = 'good' | 'note' | 'warning' | 'error' | 'not assessed'
 // --- blocks ----------------------------------------------------------------------------------------------------------
 export type Block =
   | { readonly is: 'heading'; readonly text: string; readonly anchor: string | null }
-  | { readonly is: 'paragraph'; readonly text: Text }
+  | Paragraph
   /** Text with its own structure. Links to pages are written `[words](asfitted:PAGEKEY)`. */
   | { readonly is: 'markdown'; readonly source: string }
   | Facts
@@ -84,6 +92,8 @@ export type Block =
   | Working
   | FindingList
   | CardList
+
+export interface Paragraph { readonly is: 'paragraph'; readonly text: Text }
 
 /** Label and value, one a line. */
 export interface Facts { readonly is: 'facts'; readonly caption: string | null; readonly entries: readonly { readonly label: string; readonly value: Text }[] }
@@ -110,6 +120,8 @@ export interface Row { readonly cells: readonly Text[]; readonly level: Level | 
 export interface Diagram {
   readonly is: 'diagram'
   readonly id: string
+  /** The panel, module, network or system it shows; null for the vessel as a whole. */
+  readonly about: string | null
   readonly caption: string
   /** Mermaid text; boxes link by `click NODE href "asfitted:PAGEKEY"`. */
   readonly mermaid: string

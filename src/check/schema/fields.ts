@@ -1,0 +1,93 @@
+/** The kinds of field a vessel file can hold. Each says in its error what it expects; positions are added later. */
+import { z } from 'zod'
+import { type Dimension, type DimensionValue, parseQuantity, quantityPattern } from '../../units/parse-quantity.js'
+
+/** Printable, no spaces at the ends, and nothing that has a meaning of its own: `:` parts a terminal from its item. */
+export const tagPattern = /^[A-Za-z0-9][A-Za-z0-9._/+-]*$/
+
+export const tag = (what: string) =>
+  z.string({ error: 'a tag, in quotes if it looks like a number' }).regex(tagPattern, {
+    error: 'a tag: letters, digits and . _ / + - with no spaces, for example W112 or A1.7',
+  }).describe(what)
+
+export const text = (what: string) =>
+  z.string({ error: 'text, in quotes if it looks like a number, a date or true/false' }).trim().min(1, { error: 'some text, or leave the key out' }).describe(what)
+
+/** Digits whose leading zeros count (MMSI, part and serial numbers): always text. */
+export const digits = (what: string, pattern: RegExp, expected: string) =>
+  z.string({ error: `${expected}, in quotes so that no zero is lost` }).regex(pattern, { error: expected }).describe(what)
+
+export const oneOf = <const T extends readonly [string, ...string[]]>(values: T, what: string) =>
+  z.enum(values, { error: `one of: ${values.join(', ')}` }).describe(what)
+
+/** `true`/`false`; a spreadsheet cell gives them as words. */
+export const yesNo = (what: string) =>
+  z.union([z.boolean(), z.enum(['true', 'false', 'yes', 'no']).transform(word => word === 'true' || word === 'yes')], { error: 'true or false' }).describe(what)
+
+export const wholeNumber = (what: string, range: { min: number; max: number }) => {
+  const expected = `a whole number from ${range.min} to ${range.max}`
+  return z.union([
+    z.int({ error: expected }).min(range.min, { error: expected }).max(range.max, { error: expected }),
+    z.string().regex(/^\d+$/).transform(Number).refine(n => n >= range.min && n <= range.max, { error: expected }),
+  ], { error: expected }).describe(what)
+}
+
+/** A share from 0 to 1. */
+export const share = (what: string) => {
+  const expected = 'a number from 0 to 1'
+  return z.union([
+    z.number({ error: expected }).min(0, { error: expected }).max(1, { error: expected }),
+    z.string().regex(/^(0(\.\d+)?|1(\.0+)?)$/).transform(Number),
+  ], { error: expected }).describe(what)
+}
+
+export const date = (what: string) =>
+  z.iso.date({ error: 'a date written year-month-day, for example 2026-05-04' }).describe(what)
+
+/** A value with its unit, such as `6.4 m`; converted once, here. */
+export const quantity = <D extends Dimension>(dimension: D, what: string) =>
+  z.string({ error: issue => bareNumber(dimension, issue.input) }).meta({ description: what, pattern: quantityPattern(dimension).source, dimension })
+    .transform((written, context): DimensionValue<D> => {
+      const parsed = parseQuantity(written, dimension)
+      if (parsed.ok) return parsed.value
+      context.addIssue({ code: 'custom', message: parsed.expected, input: written })
+      return z.NEVER
+    })
+
+function bareNumber(dimension: Dimension, input: unknown): string {
+  const parsed = parseQuantity(String(input), dimension)
+  return parsed.ok ? 'text' : parsed.expected
+}
+
+/** A list; in a spreadsheet cell, or for short, words parted by spaces. */
+export const listOf = <T extends z.ZodType>(item: T, what: string) =>
+  z.preprocess(value => (typeof value === 'string' ? value.split(/\s+/).filter(word => word !== '') : value),
+    z.array(item, { error: 'a list, or words parted by spaces' })).meta({ description: what, orText: 'words parted by spaces' })
+
+/** `P1`, or `P1:power` with the terminal named. */
+export const cableEnd = (what: string) =>
+  z.string({ error: 'an item, or an item and its terminal, for example P1:power' })
+    .regex(/^[A-Za-z0-9][A-Za-z0-9._/+-]*(:[^\s:]+)?$/, { error: 'an item, or an item and its terminal, for example P1:power' })
+    .describe(what)
+    .transform(written => {
+      const [end = '', terminal = null] = written.split(':')
+      return { tag: end, terminal }
+    })
+
+/** Forward, to port, up; in a spreadsheet cell, or for short, parted by commas. */
+export const position = (what: string) => {
+  const expected = 'three lengths: forward of the transom, to port, above the waterline'
+  return z.preprocess(value => (typeof value === 'string' ? value.split(',') : value),
+    z.array(quantity('coordinate', 'Distance.'), { error: expected }).length(3, { error: expected }))
+    .meta({ description: what, orText: 'three lengths parted by commas' })
+}
+
+/** Path of a file in the vessel folder. */
+export const filePath = (what: string) =>
+  z.string({ error: 'the path of a file in the vessel folder' }).min(1, { error: 'the path of a file in the vessel folder' })
+    .refine(path => !path.split(/[\\/]/).includes('..') && !/^([\\/]|[A-Za-z]:)/.test(path), {
+      error: 'a file inside the vessel folder, written from the folder’s top, without ..',
+    }).describe(what).transform(fromTop)
+
+/** `.\photos\helm.jpg` → `photos/helm.jpg` */
+export const fromTop = (path: string): string => path.split(/[\\/]/).filter(part => part !== '.' && part !== '').join('/')

@@ -1,0 +1,36 @@
+/** The kinds of entry a vessel folder holds, each with its schema. */
+import type { z } from 'zod'
+import { type KindKey, kindNames } from '../../load/entry-kinds.js'
+import { batterySchema, busbarSchema, equipmentSchema, modelSchema, panelSchema } from './items.schema.js'
+import { canBusSchema, ethernetNetworkSchema } from './networks.schema.js'
+import { pointSchema, systemSchema, wirewaySchema, zoneSchema } from './place.schema.js'
+import { changeSchema, vesselSchema } from './vessel.schema.js'
+import { cableSchema, cableTypeSchema, circuitSchema } from './wiring.schema.js'
+
+export { type KindKey, kindKeys } from '../../load/entry-kinds.js'
+
+interface EntryKind { readonly shape: 'single' | 'list'; readonly entry: string; readonly nameField: string; readonly schema: z.ZodType; readonly about: string }
+
+const kind = <K extends KindKey, S extends z.ZodType>(key: K, schema: S, about: string) => ({ ...kindNames[key], schema, about })
+
+export const entryKinds = {
+  'vessel': kind('vessel', vesselSchema, 'The vessel: identity, document control, basis, conditions.'),
+  'changes': kind('changes', changeSchema, 'What each issue of the pack changed.'),
+  'systems': kind('systems', systemSchema, 'The systems that equipment belongs to.'),
+  'zones': kind('zones', zoneSchema, 'The spaces of the boat.'),
+  'wireway-points': kind('wireway-points', pointSchema, 'Places where wireways meet, besides the zones themselves.'),
+  'wireways': kind('wireways', wirewaySchema, 'The stretches that cables run through.'),
+  'models': kind('models', modelSchema, 'The catalogue: what is true of every unit of a model.'),
+  'cable-types': kind('cable-types', cableTypeSchema, 'Types of cable.'),
+  'equipment': kind('equipment', equipmentSchema, 'Everything fitted that is not listed below.'),
+  'batteries': kind('batteries', batterySchema, 'Battery banks.'),
+  'busbars': kind('busbars', busbarSchema, 'Busbars for power.'),
+  'panels': kind('panels', panelSchema, 'Panels, fuse blocks and electronic switching modules.'),
+  'circuits': kind('circuits', circuitSchema, 'Everything downstream of one protective device, up to the next.'),
+  'cables': kind('cables', cableSchema, 'Every labelled cable, with both ends.'),
+  'can-buses': kind('can-buses', canBusSchema, 'CAN buses, as built.'),
+  'ethernet-networks': kind('ethernet-networks', ethernetNetworkSchema, 'Ethernet networks.'),
+} as const satisfies Record<KindKey, EntryKind>
+
+/** An entry that passed its schema: quantities are numbers, keys still as in the file. */
+export type Entry<K extends KindKey> = z.output<(typeof entryKinds)[K]['schema']>

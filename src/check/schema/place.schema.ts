@@ -1,0 +1,37 @@
+/** Where things are and how cables get there: systems, zones, wireways. */
+import { z } from 'zod'
+import { listOf, oneOf, quantity, tag, text, yesNo } from './fields.js'
+
+export const spaceKinds = ['interior', 'machinery', 'bilge', 'battery', 'deck', 'mast', 'cockpit', 'locker'] as const
+
+export const systemSchema = z.strictObject({
+  tag: tag('Tag of the system.'),
+  name: text('Name of the system.'),
+  purpose: text('What it is for, in plain words.').optional(),
+})
+
+export const zoneSchema = z.strictObject({
+  tag: tag('Tag of the zone; also its own wireway point.'),
+  name: text('Name of the zone.'),
+  space: oneOf(spaceKinds, 'Kind of space.'),
+  ambient: quantity('temperature', 'Highest ambient temperature, where it differs from the kind of space.').optional(),
+  'ignition-protection': yesNo('Whether equipment here must be ignition protected.').optional(),
+  access: text('How to get at it.').optional(),
+})
+
+export const pointSchema = z.strictObject({
+  tag: tag('Tag of the wireway point.'),
+  name: text('Where it is.'),
+  zone: tag('Zone it is in.'),
+})
+
+export const wirewaySchema = z.strictObject({
+  tag: tag('Tag of the stretch.'),
+  name: text('What it is called on board.').optional(),
+  from: tag('Zone or wireway point at one end.'),
+  to: tag('Zone or wireway point at the other end.'),
+  length: quantity('length', 'Length.'),
+  kind: oneOf(['conduit', 'tray', 'trunking', 'clipped', 'open'], 'How the cables are held.'),
+  bore: quantity('diameter', 'Inside diameter of a conduit.').optional(),
+  zones: listOf(tag('Zone.'), 'Zones it runs through, where these are not just those of its two ends.').optional(),
+})

@@ -1,0 +1,11 @@
+/** The part of Eleventy 3's programmatic interface that is used here; the package ships no types. */
+declare module '@11ty/eleventy' {
+  export interface EleventyConfig {
+    addFilter(name: string, filter: (...args: never[]) => unknown): void
+    addGlobalData(name: string, value: unknown): void
+  }
+  export default class Eleventy {
+    constructor(input: string, output: string, options: { configPath: string; quietMode: boolean; config: (config: EleventyConfig) => void })
+    write(): Promise<unknown>
+  }
+}

@@ -1,0 +1,30 @@
+/** Where a link leads: from a page of the site to another, or inside the single printed document. */
+import { anchorOf, fixedPages } from '../view/site-map.js'
+import type { PageKey } from '../view/view-model.js'
+
+/** `printed`: the one document that becomes the PDF. `root`: the way from the page up to the site's top. */
+export interface Place {
+  readonly printed: boolean
+  readonly root: string
+  /** Makes the ids of a page's parts unique in the printed document. */
+  readonly prefix: string
+  /** Element of a heading inside a page. */
+  readonly heading: 'h2' | 'h3'
+}
+
+export const pathOf = (key: PageKey): string => (key === fixedPages.home ? 'index.html' : `${key}/index.html`)
+
+export const sitePlace = (key: PageKey): Place => ({
+  printed: false,
+  root: '../'.repeat(pathOf(key).split('/').length - 1),
+  prefix: '',
+  heading: 'h2',
+})
+
+export const printedPlace = (key: PageKey): Place => ({ printed: true, root: '', prefix: `${anchorOf(key)}--`, heading: 'h3' })
+
+export const hrefOf = (key: PageKey, place: Place): string => (place.printed ? `#${anchorOf(key)}` : place.root + pathOf(key))
+
+/** Replaces the `asfitted:` links of drawings and Markdown by real ones. */
+export const relink = (html: string, place: Place): string =>
+  html.replace(/href="asfitted:([^"]+)"/g, (_, key: string) => `href="${hrefOf(key, place)}"`)

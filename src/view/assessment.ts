@@ -1,0 +1,56 @@
+/** What the results say of a circuit or a cable, in one word and one colour. */
+import type { CircuitDrop, CircuitProtection, Comparison } from '../model/results.js'
+import type { Circuit, Tag } from '../model/vessel.js'
+import { say, sayAgainst } from '../units/format.js'
+import type { ViewContext } from './context.js'
+import { muted, verdict } from './text.js'
+import type { Inline, Level, Text } from './view-model.js'
+
+export interface CircuitAssessment {
+  readonly drop: CircuitDrop | null
+  readonly protection: CircuitProtection | null
+  readonly cableTags: readonly Tag[]
+  readonly comparisons: readonly Comparison[]
+  /** What is not assessed, one reason each. */
+  readonly notAssessed: readonly string[]
+}
+
+export function assessCircuit({ results }: ViewContext, circuit: Circuit): CircuitAssessment {
+  const drop = results.voltageDrop.byCircuit.get(circuit.tag) ?? null
+  const protection = results.protection.byCircuit.get(circuit.tag) ?? null
+  const feed = results.feeding.byCircuit.get(circuit.tag)
+  const cableTags = [...new Set([...(feed?.supplySegments ?? []), ...(feed?.segments ?? [])].map(segment => segment.cableTag))]
+  const capacities = cableTags.map(tag => [tag, results.currentCarryingCapacity.byCable.get(tag)] as const)
+  const comparisons = [
+    ...(drop?.toLoads.map(load => load.comparison) ?? []),
+    ...capacities.map(([, capacity]) => capacity?.comparison ?? null),
+    protection?.againstLoad ?? null,
+    protection?.againstCapacity ?? null,
+  ].filter(comparison => comparison !== null)
+  const notAssessed = [
+    ...(drop?.notAssessed.map(({ loadTag, reason }) => `voltage drop${loadTag === null ? '' : ` to ${loadTag}`}: ${reason}`) ?? []),
+    ...capacities.flatMap(([tag, capacity]) =>
+      capacity?.outcome.status === 'not computed' ? [`current-carrying capacity of ${tag}: ${capacity.outcome.reason}`] : []),
+    ...(protection?.notAssessed.map(reason => `protection: ${reason}`) ?? []),
+  ]
+  return { drop, protection, cableTags, comparisons, notAssessed }
+}
+
+/** One mark for the whole circuit. What is not assessed never counts as within. */
+export function circuitVerdict(assessment: CircuitAssessment): { readonly level: Level; readonly text: string } {
+  if (assessment.comparisons.some(({ within }) => !within)) return { level: 'error', text: 'outside limit' }
+  if (assessment.notAssessed.length > 0 || assessment.comparisons.length === 0) return { level: 'not assessed', text: 'not assessed' }
+  return { level: 'good', text: 'within limits' }
+}
+
+export const verdictMark = ({ level, text }: { readonly level: Level; readonly text: string }): Inline => verdict(level, text)
+
+/** `2.1 %, limit 3.0 %` with the mark. */
+export function comparisonText(comparison: Comparison, context: ViewContext): Text {
+  const { actual, limit } = sayAgainst(comparison.quantity, comparison.value, comparison.limit.value, context.vessel)
+  return [`${actual} `, muted(`limit ${comparison.limit.relation} ${limit}`), ' ', verdict(comparison.within ? 'good' : 'error', comparison.within ? 'within' : 'outside')]
+}
+
+/** The margin that is left, in the limit's unit; negative when the limit is passed. */
+export const marginText = (comparison: Comparison | null | undefined, context: ViewContext): Text =>
+  comparison === null || comparison === undefined ? [muted('–')] : [say(comparison.quantity, comparison.margin, context.vessel)]

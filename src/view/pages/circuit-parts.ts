@@ -1,0 +1,25 @@
+/** What several pages say of a circuit. */
+import type { Circuit } from '../../model/vessel.js'
+import { say } from '../../units/format.js'
+import type { ViewContext } from '../context.js'
+import { muted, notRecorded } from '../text.js'
+import type { Text } from '../view-model.js'
+
+export function protectionText({ protection, unprotectedReason }: Circuit): string {
+  if (protection !== null) return `${protection.device} ${say('ratedCurrentA', protection.ratedCurrentA)}`
+  return unprotectedReason === null ? 'no protection recorded' : `unprotected: ${unprotectedReason}`
+}
+
+/** Where the protective device is: panel and way, zone, words. */
+export function circuitPlace(context: ViewContext, circuit: Circuit): Text {
+  const source = context.lookup.items.get(circuit.fedFromTag)
+  const zone = circuit.zoneTag ?? source?.zoneTag ?? null
+  const location = circuit.location ?? (circuit.zoneTag === null ? source?.location ?? null : null)
+  return [
+    context.tag(circuit.fedFromTag),
+    ...(circuit.way === null ? [] : [` way ${circuit.way}`]),
+    ', ',
+    ...(zone === null ? [notRecorded] : context.named(zone)),
+    ...(location === null ? [] : [' ', muted(`(${location})`)]),
+  ]
+}

@@ -1,0 +1,274 @@
+/** The circuit schedule and a page for each circuit, on which every figure can be redone by hand. */
+import { cableLengthM, type CircuitDrop, designCurrentA, type LoadDrop, type Outcome } from '../../model/results.js'
+import type { Circuit, Tag } from '../../model/vessel.js'
+import { say, sayAgainst, sayForWorking, saySize } from '../../units/format.js'
+import { assessCircuit, type CircuitAssessment, circuitVerdict, comparisonText, marginText, verdictMark } from '../assessment.js'
+import type { ViewContext } from '../context.js'
+import { findingCards } from '../finding-cards.js'
+import { sayOrDash } from '../say.js'
+import { fixedPages } from '../site-map.js'
+import { byTag, tableOf } from '../tables.js'
+import { counted, dash, joined, muted, orDash } from '../text.js'
+import type { Block, Page, Paragraph, Table, Text, Working } from '../view-model.js'
+import { citationText, methodOf, workingOf } from '../working.js'
+import { circuitPlace, protectionText } from './circuit-parts.js'
+
+export function circuitPages(context: ViewContext): readonly Page[] {
+  const { circuits } = context.vessel
+  return [
+    {
+      key: fixedPages.circuits,
+      title: 'Circuit schedule',
+      kicker: null,
+      lead: [`${counted(circuits.length, 'circuit')}. Drop is the largest from the source to a load, feeder and branch added. The working of each figure is on the circuit’s own page.`],
+      trail: [],
+      blocks: [circuitTable(context, circuits, { id: 'circuit-schedule', caption: 'Circuits by tag' })],
+    },
+    ...circuits.toSorted(byTag).map(circuit => circuitPage(context, circuit)),
+  ]
+}
+
+export function circuitTable(context: ViewContext, circuits: readonly Circuit[], { id, caption }: { id: string; caption: string }): Table {
+  const assessed = new Map(circuits.map(circuit => [circuit.tag, assessCircuit(context, circuit)]))
+  const of = (circuit: Circuit): CircuitAssessment => assessed.get(circuit.tag)!
+  const feed = (circuit: Circuit) => context.results.feeding.byCircuit.get(circuit.tag)
+  return tableOf(circuits.toSorted(byTag), {
+    id,
+    caption,
+    empty: 'No circuit is recorded.',
+    level: circuit => (circuitVerdict(of(circuit)).level === 'error' ? 'error' : null),
+    columns: [
+      { title: 'Circuit', width: 'tag', cell: circuit => [context.tag(circuit.tag)] },
+      { title: 'Name', width: 'text', cell: circuit => [circuit.name] },
+      { title: 'Protection', width: 'short', cell: circuit => [protectionText(circuit)] },
+      { title: 'Design current', width: 'number', cell: circuit => { const current = designCurrentA(feed(circuit)); return current === null ? [muted('n.a.')] : [say('designCurrentA', current)] } },
+      { title: 'Cable', width: 'short', cell: circuit => cableCell(context, of(circuit).cableTags) },
+      { title: 'Length', width: 'number', cell: circuit => sayOrDash('lengthM', longestRunM(context, of(circuit)), context.vessel) },
+      { title: 'Drop', width: 'number', cell: circuit => dropCell(of(circuit).drop, context) },
+      { title: 'Ampacity', width: 'number', cell: circuit => sayOrDash('capacityA', of(circuit).protection?.weakestCapacityA, context.vessel) },
+      { title: 'Margin to protection', width: 'number', cell: circuit => marginText(of(circuit).protection?.againstCapacity, context) },
+      { title: 'Verdict', width: 'short', cell: circuit => [verdictMark(circuitVerdict(of(circuit)))] },
+    ],
+    note: ['Ampacity: the least current-carrying capacity among the circuit’s cables. Margin to protection: ampacity less the rating of the protective device. n.a.: not assessed, see the circuit’s page.'],
+  })
+}
+
+function cableCell(context: ViewContext, tags: readonly Tag[]): Text {
+  return joined(tags.map(tag => {
+    const type = context.lookup.cableTypes.get(context.lookup.cables.get(tag)?.typeTag ?? '')
+    return [context.tag(tag), type?.size == null ? '' : ` ${saySize(type.size)}`]
+  }), { is: 'break' })
+}
+
+/** Way out to the load with the largest drop, this circuit's own cables only. */
+function longestRunM(context: ViewContext, { drop, cableTags }: CircuitAssessment): number | null {
+  const own = new Set(cableTags)
+  const tags = drop?.worst === null || drop?.worst === undefined ? [] : [...new Set(drop.worst.steps.map(step => step.cableTag))].filter(tag => own.has(tag))
+  if (tags.length === 0) return null
+  const lengths = tags.map(tag => cableLengthM(context.results.routing.byCable.get(tag)))
+  return lengths.every(length => length !== null) ? lengths.reduce((sum, length) => sum + length, 0) : null
+}
+
+function dropCell(drop: CircuitDrop | null, context: ViewContext): Text {
+  if (drop?.worst == null) return [muted('n.a.')]
+  const { comparison } = drop.worst
+  const { actual, limit } = sayAgainst(comparison.quantity, comparison.value, comparison.limit.value, context.vessel)
+  return [actual, ' ', muted(`of ${limit}`)]
+}
+
+function circuitPage(context: ViewContext, circuit: Circuit): Page {
+  const assessment = assessCircuit(context, circuit)
+  const findings = [circuit.tag, ...assessment.cableTags].flatMap(tag => context.findingsBySubject.get(tag) ?? [])
+  const isFeeder = circuit.loadTags.some(tag => context.lookup.panels.has(tag) || context.lookup.busbars.has(tag))
+  const panel = context.lookup.panels.get(circuit.fedFromTag)
+  const blocks: readonly (Block | null)[] = [
+    circuitFacts(context, circuit, assessment),
+    ...designCurrentBlocks(context, circuit),
+    ...dropBlocks(context, assessment),
+    capacityTable(context, assessment),
+    protectionBlock(context, circuit, assessment),
+    sizeBlock(context, circuit),
+    assessment.notAssessed.length === 0 ? null : {
+      is: 'facts', caption: 'Not assessed', entries: assessment.notAssessed.map(reason => {
+        const [what = '', ...why] = reason.split(': ')
+        return { label: what, value: [why.join(': ')] }
+      }),
+    },
+    findings.length === 0 ? null : { is: 'findings', empty: '', findings: findingCards(context, findings) },
+  ]
+  return {
+    key: context.addressOf(circuit.tag)!,
+    title: `${circuit.tag} ${circuit.name}`,
+    kicker: `${isFeeder ? 'Feeder' : 'Circuit'}${panel === undefined ? '' : ` of ${panel.name}`}`,
+    lead: circuit.purpose === null ? null : [circuit.purpose],
+    trail: panel === undefined ? [{ text: 'Circuits', to: fixedPages.circuits }] : [{ text: 'Panels', to: fixedPages.panels }, { text: panel.name, to: context.addressOf(panel.tag)! }],
+    blocks: blocks.filter(block => block !== null),
+  }
+}
+
+function circuitFacts(context: ViewContext, circuit: Circuit, assessment: CircuitAssessment): Block {
+  const feed = context.results.feeding.byCircuit.get(circuit.tag)
+  return {
+    is: 'facts', caption: null, entries: [
+      { label: 'Verdict', value: [verdictMark(circuitVerdict(assessment))] },
+      { label: 'Protection', value: [protectionText(circuit)] },
+      { label: 'Where it is', value: circuitPlace(context, circuit) },
+      { label: 'Feeds', value: circuit.loadTags.length === 0 ? dash : joined(circuit.loadTags.map(context.named), { is: 'break' }) },
+      { label: 'From the source', value: feed === undefined || feed.chain.length === 0 ? [muted('no source reached')] : joined([[context.tag(feed.sourceTag!)], ...feed.chain.map(tag => [context.tag(tag), ` ${protectionText(context.lookup.circuits.get(tag)!)}`])], ' → ') },
+      { label: 'Cables', value: cableCell(context, assessment.cableTags) },
+      { label: 'Voltage-drop class', value: [circuit.loadClass] },
+      { label: 'Normally', value: [circuit.normalState] },
+      ...(circuit.manualBypass === null ? [] : [{ label: 'Manual bypass', value: [circuit.manualBypass] as Text }]),
+    ],
+  }
+}
+
+function designCurrentBlocks(context: ViewContext, circuit: Circuit): readonly Block[] {
+  const feed = context.results.feeding.byCircuit.get(circuit.tag)
+  if (feed === undefined) return []
+  if (feed.designCurrent.status === 'not computed') return [workingOf(context, 'Design current', feed.designCurrent)]
+  const total = sayForWorking('designCurrentA', designCurrentA(feed)!, 'result')
+  return [tableOf(feed.currentParts, {
+    id: 'design-current',
+    caption: `Design current ${total}${circuit.designCurrentA === null ? '' : ', given by the installer'}`,
+    empty: 'No load with a current of its own.',
+    columns: [
+      { title: 'Load', width: 'text', cell: part => context.named(part.tag) },
+      { title: 'Taken from', width: 'short', cell: part => [part.from] },
+      { title: 'Current', width: 'number', cell: part => [sayForWorking('currentA', part.currentA)] },
+      { title: 'Demand factor', width: 'number', cell: part => [sayForWorking('demandFactor', part.demandFactor)] },
+      { title: 'Counts', width: 'number', cell: part => [sayForWorking('currentA', part.currentA * part.demandFactor)] },
+    ],
+  })]
+}
+
+function dropBlocks(context: ViewContext, { drop }: CircuitAssessment): readonly Block[] {
+  const worst = drop?.worst
+  if (worst === null || worst === undefined) return []
+  const others = drop!.toLoads.filter(load => load !== worst)
+  return [
+    dropSteps(context, worst),
+    dropSum(context, worst),
+    ...(others.length === 0 ? [] : [tableOf(others, {
+      id: 'other-drops',
+      caption: 'The other loads of this circuit',
+      empty: '',
+      columns: [
+        { title: 'Load', width: 'text', cell: load => context.named(load.loadTag) },
+        { title: 'Drop', width: 'number', cell: load => [sayForWorking('voltageDropV', load.voltageDropV, 'result')] },
+        { title: 'Physical', width: 'number', cell: load => (load.physicalDropV === null ? dash : [sayForWorking('voltageDropV', load.physicalDropV, 'result')]) },
+        { title: 'Of nominal', width: 'text', cell: load => comparisonText(load.comparison, context) },
+      ],
+    })]),
+  ]
+}
+
+const inputsOf = (outcome: Outcome): Readonly<Record<string, number>> => (outcome.status === 'computed' ? outcome.input : {})
+
+function dropSteps(context: ViewContext, worst: LoadDrop): Table {
+  const shown = (step: LoadDrop['steps'][number], name: string): Text => {
+    const value = inputsOf(step.byBasis)[name] ?? inputsOf(step.physical)[name]
+    return value === undefined ? dash : [sayForWorking(name, value)]
+  }
+  const basisMethod = methodOf(context, worst.steps[0]!.byBasis.method)
+  return tableOf(worst.steps, {
+    id: 'drop-steps',
+    caption: `Voltage drop from the source to ${worst.loadTag}`,
+    empty: '',
+    columns: [
+      { title: 'Circuit', width: 'tag', cell: step => [context.tag(step.circuitTag)] },
+      { title: 'Cable', width: 'tag', cell: step => [context.tag(step.cableTag), ...(step.returnAssumedAlike ? [muted(' *')] : [])] },
+      { title: 'Cross-section', width: 'number', cell: step => shown(step, 'crossSectionMm2') },
+      { title: 'Length out and back', width: 'number', cell: step => shown(step, 'conductorLengthM') },
+      { title: 'Current', width: 'number', cell: step => shown(step, 'currentA') },
+      { title: 'Drop by the basis', width: 'number', cell: step => [sayForWorking('voltageDropV', step.byBasis.output.voltageDropV, 'result')] },
+      { title: 'Resistance', width: 'number', cell: step => shown(step, 'resistanceOhmPerKm') },
+      { title: 'Physical drop', width: 'number', cell: step => (step.physical.status === 'computed' ? [sayForWorking('voltageDropV', step.physical.output.voltageDropV, 'result')] : dash) },
+    ],
+    note: [
+      `By the basis: ${basisMethod.title}. Physical: by the conductor’s resistance at its temperature.`,
+      ...(worst.steps.some(step => step.returnAssumedAlike) ? [' * Single-core cable; the way back is taken to be like the way out.'] : []),
+    ],
+  })
+}
+
+function dropSum(context: ViewContext, worst: LoadDrop): Working {
+  const first = worst.steps[0]!
+  const method = methodOf(context, first.byBasis.method)
+  const { limit } = worst.comparison
+  return {
+    is: 'working',
+    title: `Sum of the drop to ${worst.loadTag}`,
+    formula: method.formula,
+    inputs: [],
+    results: [
+      { symbol: null, label: 'Drop by the basis, sum of the column', value: sayForWorking('voltageDropV', worst.voltageDropV, 'result'), remark: null },
+      { symbol: null, label: `In percent of ${say('nominalVoltageV', worst.nominalVoltageV)}`, value: sayForWorking('voltageDropPercent', worst.voltageDropPercent, 'result'), remark: null },
+      { symbol: null, label: 'Physical drop, sum of the column', value: worst.physicalDropV === null || worst.physicalDropPercent === null ? 'not assessed' : `${sayForWorking('voltageDropV', worst.physicalDropV, 'result')}, ${sayForWorking('voltageDropPercent', worst.physicalDropPercent, 'result')}`, remark: null },
+    ],
+    limit: comparisonText(worst.comparison, context),
+    verdict: null,
+    sources: [`Limit: ${citationText(limit.citation)}.`, `Formula: ${method.citations.map(citationText).join('; ')}.`],
+    assumes: method.assumes,
+  }
+}
+
+function capacityTable(context: ViewContext, { cableTags }: CircuitAssessment): Table | null {
+  const rows = cableTags.flatMap(tag => {
+    const capacity = context.results.currentCarryingCapacity.byCable.get(tag)
+    return capacity === undefined ? [] : [{ tag, capacity }]
+  })
+  if (rows.length === 0) return null
+  const input = (row: (typeof rows)[number], name: string): Text =>
+    row.capacity.outcome.status === 'computed' ? [sayForWorking(name, (row.capacity.outcome.input as Record<string, number>)[name]!)] : dash
+  return tableOf(rows, {
+    id: 'capacity',
+    caption: 'Current-carrying capacity of the cables',
+    empty: '',
+    columns: [
+      { title: 'Cable', width: 'tag', cell: row => [context.tag(row.tag)] },
+      { title: 'Table entered at', width: 'text', cell: row => [row.capacity.lookup.map(({ label, text }) => `${label}: ${text}`).join('; ')] },
+      { title: 'Table', width: 'number', cell: row => input(row, 'tableCurrentA') },
+      { title: 'Ambient', width: 'number', cell: row => input(row, 'ambientFactor') },
+      { title: 'Bundle', width: 'number', cell: row => input(row, 'bundleFactor') },
+      { title: 'Capacity', width: 'number', cell: row => (row.capacity.outcome.status === 'computed' ? [sayForWorking('capacityA', row.capacity.outcome.output.currentCarryingCapacityA, 'result')] : [muted('not assessed')]) },
+      { title: 'Design current', width: 'text', cell: row => (row.capacity.comparison === null ? dash : comparisonText(row.capacity.comparison, context)) },
+    ],
+    note: ['Capacity = table × ambient factor × bundle factor.'],
+  })
+}
+
+function protectionBlock(context: ViewContext, circuit: Circuit, { protection }: CircuitAssessment): Block | null {
+  if (protection === null || protection.ratedCurrentA === null) return null
+  return {
+    is: 'facts', caption: `Protection ${protectionText(circuit)}`, entries: [
+      { label: 'Against the load', value: protection.againstLoad === null ? [muted('not assessed')] : ['rating ', ...comparisonText(protection.againstLoad, context)] },
+      {
+        label: 'Against the conductors', value: protection.againstCapacity === null ? [muted('not assessed')] : [
+          'rating ', ...comparisonText(protection.againstCapacity, context),
+          ...(protection.weakestCableTag === null ? [] : [' weakest cable ', context.tag(protection.weakestCableTag)]),
+        ],
+      },
+      ...(protection.againstCapacity === null ? [] : [{ label: 'Limit from', value: [citationText(protection.againstCapacity.limit.citation)] as Text }]),
+    ],
+  }
+}
+
+function sizeBlock(context: ViewContext, circuit: Circuit): Block | Paragraph | null {
+  const advice = context.results.conductorSize.byCircuit.get(circuit.tag)
+  if (advice === undefined || advice.status === 'not computed') return null
+  const rows = ([['mm²', advice.mm2], ['AWG', advice.awg]] as const).map(([system, choice]) => ({ system, choice }))
+  return tableOf(rows, {
+    id: 'size-advice',
+    caption: 'Smallest standard size that meets drop and capacity',
+    empty: '',
+    columns: [
+      { title: 'Sizes in', width: 'short', cell: row => [row.system] },
+      { title: 'Smallest', width: 'short', cell: row => orDash(row.choice === null ? null : row.choice.designation) },
+      { title: 'Needed for the drop', width: 'number', cell: row => sayOrDash('crossSectionMm2', row.choice?.byDropMm2, { units: 'metric' }) },
+      { title: 'Its capacity', width: 'number', cell: row => sayOrDash('capacityA', row.choice?.capacityA, context.vessel) },
+      { title: 'Decided by', width: 'text', cell: row => orDash(row.choice?.governedBy ?? null) },
+    ],
+    note: [`For ${sayForWorking('designCurrentA', advice.input.designCurrentA)} over ${sayForWorking('conductorLengthM', advice.input.conductorLengthM)} of conductor out and back, with ${sayForWorking('allowedDropV', advice.input.allowedDropV)} left for this circuit after its feeders; insulation ${say('insulationC', advice.input.insulationC)}, factors ${advice.input.ambientFactor} and ${advice.input.bundleFactor}.`],
+  })
+}

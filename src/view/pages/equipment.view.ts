@@ -1,0 +1,221 @@
+/** A page for each thing with a tag and a place: what it is, where, on which circuit, behind which fuse, on which cables. */
+import type { Item } from '../../model/lookup.js'
+import type { Battery, Busbar, Circuit, Equipment, Tag } from '../../model/vessel.js'
+import { equipmentKinds } from '../../references/equipment-kinds.js'
+import { say, sayBoth } from '../../units/format.js'
+import { assessCircuit, circuitVerdict, verdictMark } from '../assessment.js'
+import { cablesTable } from './cables.view.js'
+import { circuitPlace, protectionText } from './circuit-parts.js'
+import type { ViewContext } from '../context.js'
+import { findingCards } from '../finding-cards.js'
+import { fixedPages } from '../site-map.js'
+import { byTag, compareTags, tableOf } from '../tables.js'
+import { counted, dash, joined, muted, notRecorded, orDash } from '../text.js'
+import type { Block, Facts, Page, Table, Text } from '../view-model.js'
+
+export const kindTitle = (kind: string): string => equipmentKinds[kind as keyof typeof equipmentKinds]?.title ?? kind
+
+export function equipmentPages(context: ViewContext): readonly Page[] {
+  const { equipment, batteries, busbars } = context.vessel
+  const items: readonly (Equipment | Battery | Busbar)[] = [...equipment, ...batteries, ...busbars].toSorted(byTag)
+  return [
+    {
+      key: fixedPages.equipment,
+      title: 'Equipment list',
+      kicker: null,
+      lead: [`${counted(items.length, 'item')} in the order of their tags.`],
+      trail: [],
+      blocks: [equipmentTable(context, items, 'equipment-list', 'Equipment, batteries and busbars')],
+    },
+    ...items.map(item => equipmentPage(context, item)),
+  ]
+}
+
+export function equipmentTable(context: ViewContext, items: readonly Item[], id: string, caption: string): Table {
+  return tableOf(items, {
+    id,
+    caption,
+    empty: 'Nothing is recorded here.',
+    columns: [
+      { title: 'Tag', width: 'tag', cell: item => [context.tag(item.tag)] },
+      { title: 'Name', width: 'text', cell: item => [item.name] },
+      { title: 'Maker, model', width: 'text', cell: item => orDash(makerAndModel(item)) },
+      { title: 'Zone', width: 'tag', cell: item => (item.zoneTag === null ? [notRecorded] : [context.tag(item.zoneTag)]) },
+      { title: 'Circuit', width: 'tag', cell: item => joined((context.lookup.circuitsOfLoad.get(item.tag) ?? []).map(c => [context.tag(c.tag)]), ' ') },
+      { title: 'Status', width: 'short', cell: item => orDash(item.status) },
+    ],
+  })
+}
+
+const makerAndModel = ({ maker, model }: Item): string | null => [maker, model].filter(word => word !== null).join(' ') || null
+
+function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar): Page {
+  const { lookup } = context
+  const circuits = lookup.circuitsOfLoad.get(item.tag) ?? []
+  const fed = lookup.circuitsFedFrom.get(item.tag) ?? []
+  const cables = lookup.cablesAt.get(item.tag) ?? []
+  const findings = context.findingsBySubject.get(item.tag) ?? []
+  const blocks: readonly (Block | null)[] = [
+    whereFacts(context, item, circuits),
+    circuits.length === 0 ? null : supplyTable(context, circuits),
+    fed.length === 0 ? null : fedTable(context, fed),
+    cables.length === 0 ? null : cablesTable(context, cables, { id: 'cables', caption: 'Cables that end here', seenFrom: item.tag }),
+    'ports' in item && item.ports.length > 0 ? portTable(context, item) : null,
+    neighbours(context, item.tag),
+    item.notes === null ? null : { is: 'markdown', source: item.notes },
+    documentTable(item),
+    findings.length === 0 ? null : { is: 'findings', empty: '', findings: findingCards(context, findings) },
+  ]
+  return {
+    key: context.addressOf(item.tag)!,
+    title: `${item.tag} ${item.name}`,
+    kicker: 'kind' in item ? kindTitle(item.kind) : 'chemistry' in item ? 'Battery bank' : 'Busbar',
+    lead: 'description' in item && item.description !== null ? [item.description] : null,
+    trail: [{ text: 'Equipment', to: fixedPages.equipment }],
+    blocks: blocks.filter(block => block !== null),
+  }
+}
+
+function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, circuits: readonly Circuit[]): Facts {
+  const { vessel } = context
+  const entries: { label: string; value: Text }[] = [
+    { label: 'Where', value: placeText(context, item) },
+    { label: 'Protected by', value: circuits.length === 0 ? [muted('listed by no circuit')] : joined(circuits.map(c => [context.tag(c.tag), ` ${protectionText(c)}, `, ...circuitPlace(context, c)]), { is: 'break' }) },
+  ]
+  const add = (label: string, value: string | null) => { if (value !== null) entries.push({ label, value: [value] }) }
+  if (item.systemTag !== null) entries.push({ label: 'System', value: context.named(item.systemTag) })
+  add('Maker, model', makerAndModel(item))
+  add('Serial number', item.serial)
+  if ('kind' in item) {
+    add('Software', item.software)
+    add('Network address', item.address)
+    if (item.supplyMinV !== null || item.supplyMaxV !== null) {
+      const [low, high] = [item.supplyMinV, item.supplyMaxV].map(v => (v === null ? '–' : say('supplyV', v)))
+      add('Supply', `${low} to ${high}`)
+    }
+    add('Current', currentText(item))
+    add('Load equivalency', item.loadEquivalencyNumber === null ? null : `LEN ${item.loadEquivalencyNumber}`)
+    add('Mass', item.massKg === null ? null : sayBoth('massKg', item.massKg, vessel))
+    if (item.positionM !== null) {
+      const [forward, port, up] = item.positionM.map(v => say('positionM', v, vessel))
+      add('Position', `${forward} forward of the transom, ${port} to port, ${up} above the waterline`)
+    }
+  }
+  if ('chemistry' in item) {
+    add('Chemistry', item.chemistry === null ? null : chemistryNames[item.chemistry])
+    add('Nominal voltage', say('nominalVoltageV', item.nominalVoltageV))
+    add('Capacity', item.capacityAh === null ? null : say('capacityAh', item.capacityAh))
+    add('Cold cranking current', item.crankingCurrentA === null ? null : say('crankingCurrentA', item.crankingCurrentA))
+  }
+  if ('polarity' in item) {
+    add('Polarity', item.polarity)
+    add('Rated current', item.ratedCurrentA === null ? null : say('ratedCurrentA', item.ratedCurrentA))
+  }
+  add('Status', item.status)
+  return { is: 'facts', caption: null, entries }
+}
+
+const chemistryNames = { flooded: 'lead-acid, flooded', agm: 'lead-acid, AGM', gel: 'lead-acid, gel', lfp: 'lithium iron phosphate' } as const
+
+export function currentText(item: Equipment): string | null {
+  const parts = [
+    item.currentTypicalA === null ? null : `${say('currentA', item.currentTypicalA)} typical`,
+    item.currentMaxA === null ? null : `${say('currentA', item.currentMaxA)} at most`,
+    item.powerW === null ? null : say('powerW', item.powerW),
+  ].filter(part => part !== null)
+  return parts.length === 0 ? null : parts.join(', ')
+}
+
+export function placeText(context: ViewContext, item: Item): Text {
+  const { lookup } = context
+  if (item.zoneTag === null) return item.location === null ? [notRecorded] : [item.location]
+  const access = lookup.zones.get(item.zoneTag)?.access ?? null
+  return [
+    ...context.named(item.zoneTag),
+    ...(item.location === null ? [] : [`: ${item.location}`]),
+    ...(access === null ? [] : [' ', muted(`(access: ${access})`)]),
+  ]
+}
+
+function supplyTable(context: ViewContext, circuits: readonly Circuit[]): Table {
+  return tableOf(circuits, {
+    id: 'supply',
+    caption: 'Supply, from this item back to the battery',
+    empty: '',
+    columns: [
+      { title: 'Circuit', width: 'tag', cell: circuit => [context.tag(circuit.tag)] },
+      { title: 'Protection', width: 'short', cell: circuit => [protectionText(circuit)] },
+      { title: 'Where', width: 'text', cell: circuit => circuitPlace(context, circuit) },
+      { title: 'Back to the source', width: 'text', cell: circuit => chainText(context, circuit) },
+      { title: 'Verdict', width: 'short', cell: circuit => [verdictMark(circuitVerdict(assessCircuit(context, circuit)))] },
+    ],
+  })
+}
+
+/** The circuit's feeders, nearest first, to the battery. */
+export function chainText(context: ViewContext, circuit: Circuit): Text {
+  const feed = context.results.feeding.byCircuit.get(circuit.tag)
+  if (feed === undefined || feed.sourceTag === null) return [muted('no source reached')]
+  const chain = feed.chain.toReversed().map(tag => context.lookup.circuits.get(tag)!)
+  return joined([...chain.flatMap(c => [[context.tag(c.tag)], [context.tag(c.fedFromTag)]])], ' ← ')
+}
+
+function fedTable(context: ViewContext, circuits: readonly Circuit[]): Table {
+  return tableOf(circuits, {
+    id: 'feeds',
+    caption: 'Circuits fed from here',
+    empty: '',
+    columns: [
+      { title: 'Circuit', width: 'tag', cell: circuit => [context.tag(circuit.tag)] },
+      { title: 'Name', width: 'text', cell: circuit => [circuit.name] },
+      { title: 'Protection', width: 'short', cell: circuit => [protectionText(circuit)] },
+      { title: 'Feeds', width: 'text', cell: circuit => joined(circuit.loadTags.map(context.named), { is: 'break' }) },
+    ],
+  })
+}
+
+function portTable(context: ViewContext, item: Equipment): Table {
+  const cables = context.lookup.cablesAt.get(item.tag) ?? []
+  return tableOf(item.ports, {
+    id: 'ports',
+    caption: 'Connectors',
+    empty: '',
+    columns: [
+      { title: 'Name', width: 'tag', cell: port => [port.name] },
+      { title: 'For', width: 'short', cell: port => [port.kind] },
+      { title: 'Speed', width: 'number', cell: port => (port.speedMbitPerS === null ? dash : [say('speedMbitPerS', port.speedMbitPerS)]) },
+      { title: 'Power class', width: 'number', cell: port => (port.powerClass === null ? dash : [String(port.powerClass)]) },
+      {
+        title: 'Cable and other end', width: 'text', cell: port => {
+          const here = cables.flatMap(cable => [[cable, cable.from, cable.to], [cable, cable.to, cable.from]] as const)
+            .filter(([, near]) => near.tag === item.tag && near.terminal === port.name)
+          return here.length === 0 ? [muted('free')] : joined(here.map(([cable, , far]) => [context.tag(cable.tag), ' to ', ...context.named(far.tag)]), { is: 'break' })
+        },
+      },
+    ],
+  })
+}
+
+/** What this item is joined to by its own cables. */
+function neighbours(context: ViewContext, tag: Tag): Facts | null {
+  const tags = new Set<Tag>()
+  for (const cable of context.lookup.cablesAt.get(tag) ?? []) {
+    for (const end of [cable.from.tag, cable.to.tag]) if (end !== tag && context.lookup.items.has(end)) tags.add(end)
+  }
+  for (const bus of context.vessel.canBuses) {
+    if (bus.backbone.some(element => element.kind === 'tee' && element.deviceTag === tag)) tags.add(bus.tag)
+  }
+  if (tags.size === 0) return null
+  return { is: 'facts', caption: null, entries: [{ label: 'Connected to', value: joined([...tags].toSorted(compareTags).map(context.named), { is: 'break' }) }] }
+}
+
+function documentTable(item: Item): Table | null {
+  if (item.documents.length === 0) return null
+  return tableOf(item.documents, {
+    id: 'documents', caption: 'Documents in this pack', empty: '',
+    columns: [
+      { title: 'Title', width: 'text', cell: document => [document.title] },
+      { title: 'File', width: 'text', cell: document => [`record/source/${document.file}`] },
+    ],
+  })
+}

@@ -1,0 +1,170 @@
+/** The front: home, finding a thing fast, the vessel and its document control, the electrical overview. */
+import type { Circuit } from '../../model/vessel.js'
+import { say, sayBoth } from '../../units/format.js'
+import type { ViewContext } from '../context.js'
+import { fixedPages } from '../site-map.js'
+import { byTag, compareTags, tableOf } from '../tables.js'
+import { counted, dash, joined, linkTo, orDash, orNotRecorded } from '../text.js'
+import type { Diagram, Page, Table, Text } from '../view-model.js'
+import { circuitPlace, protectionText } from './circuit-parts.js'
+import { circuitTable } from './circuits.view.js'
+import { equipmentTable, placeText } from './equipment.view.js'
+import { panelsTable } from './panels.view.js'
+
+export function homePage({ vessel, findings }: ViewContext): Page {
+  const open = findings.filter(({ severity }) => severity === 'error').length
+  const cards: readonly [string, string, string][] = [
+    ['Find by tag or name', fixedPages.find, 'Which fuse, where it is, which cable. Start here when something is dead.'],
+    ['Safety', fixedPages.safety, 'Read before you open a panel.'],
+    ['Panels and modules', fixedPages.panels, 'Way by way: what each fuse and breaker feeds, and what is spare.'],
+    ['Zones', fixedPages.zones, 'Stand in a place and see what is there.'],
+    ['Systems', fixedPages.systems, 'Navigation, communication, power: what belongs together.'],
+    ['One-line diagrams', fixedPages.electrical, 'From the batteries to every circuit.'],
+    ['Circuit schedule', fixedPages.circuits, 'Every circuit with its working.'],
+    ['Data networks', fixedPages.networks, 'Ethernet and CAN bus, port by port.'],
+    ['Cables and labels', fixedPages.cables, 'Any label to both of its ends.'],
+    ['Findings', fixedPages.findings, `${counted(findings.length, 'finding')}, ${counted(open, 'error')}.`],
+    ['Not assessed', fixedPages.notAssessed, 'What could not be calculated, and what is missing for it.'],
+    ['How to read this manual', fixedPages.howToRead, 'Tags, verdicts, and what the manual does not cover.'],
+  ]
+  return {
+    key: fixedPages.home,
+    title: vessel.identity.name,
+    kicker: 'Handover pack: electrical and electronic systems, as fitted',
+    lead: vessel.identity.description === null ? null : [vessel.identity.description],
+    trail: [],
+    blocks: [{ is: 'cards', cards: cards.map(([title, to, text]) => ({ title, to, text: [text] })) }],
+  }
+}
+
+/** Everything with a tag in one list, each with its fuse and the fuse's place: readable with no script, searchable with one. */
+export function findPage(context: ViewContext): Page {
+  const { vessel, lookup } = context
+  interface Found { readonly tag: string; readonly name: string; readonly kind: string; readonly where: Text; readonly fuse: Text }
+  const fuseOf = (circuits: readonly Circuit[]): Text =>
+    circuits.length === 0 ? dash : joined(circuits.map(circuit => [context.tag(circuit.tag), ` ${protectionText(circuit)}, `, ...circuitPlace(context, circuit)]), { is: 'break' })
+  const found: Found[] = [
+    ...[...lookup.items.values()].map(item => ({ tag: item.tag, name: item.name, kind: 'equipment', where: placeText(context, item), fuse: fuseOf(lookup.circuitsOfLoad.get(item.tag) ?? []) })),
+    ...vessel.circuits.map(circuit => ({ tag: circuit.tag, name: circuit.name, kind: 'circuit', where: circuitPlace(context, circuit), fuse: [protectionText(circuit)] })),
+    ...vessel.cables.map(cable => ({ tag: cable.tag, name: cable.name ?? 'cable', kind: 'cable', where: [context.tag(cable.from.tag), ' to ', context.tag(cable.to.tag)] as Text, fuse: dash })),
+  ]
+  return {
+    key: fixedPages.find,
+    title: 'Find by tag or name',
+    kicker: null,
+    lead: ['Everything that carries a tag, by name. On paper use the index of tags; on a screen type a word, or use the browser’s own search.'],
+    trail: [],
+    blocks: [tableOf(found.toSorted((a, b) => compareTags(a.name, b.name) || compareTags(a.tag, b.tag)), {
+      id: 'find-list',
+      caption: 'Equipment, circuits and cables',
+      empty: 'Nothing is recorded.',
+      columns: [
+        { title: 'Name', width: 'text', cell: thing => [thing.name] },
+        { title: 'Tag', width: 'tag', cell: thing => [context.tag(thing.tag)] },
+        { title: 'Fuse or breaker', width: 'text', cell: thing => thing.fuse },
+        { title: 'Where', width: 'text', cell: thing => thing.where },
+      ],
+    })],
+  }
+}
+
+export function vesselPage({ vessel, basis }: ViewContext): Page {
+  const { identity, document } = vessel
+  const quantity = (name: string, value: number | null): Text => orNotRecorded(value === null ? null : sayBoth(name, value, vessel))
+  return {
+    key: fixedPages.vessel,
+    title: 'The vessel and this document',
+    kicker: null,
+    lead: identity.description === null ? null : [identity.description],
+    trail: [],
+    blocks: [
+      {
+        is: 'facts', caption: 'Vessel', entries: [
+          { label: 'Name', value: [identity.name] },
+          { label: 'Model', value: orNotRecorded(identity.model) },
+          { label: 'Builder', value: orNotRecorded(identity.builder) },
+          { label: 'Hull number', value: orNotRecorded(identity.hullNumber) },
+          { label: 'Craft identification', value: orNotRecorded(identity.hullIdentification) },
+          { label: 'Design category', value: orNotRecorded(identity.designCategory) },
+          { label: 'Year of build', value: orNotRecorded(identity.yearBuilt === null ? null : String(identity.yearBuilt)) },
+          { label: 'Flag and home port', value: [[identity.flag, identity.homePort].filter(word => word !== null).join(', ') || 'not recorded'] },
+          { label: 'Call sign', value: orNotRecorded(identity.callSign) },
+          { label: 'MMSI', value: orNotRecorded(identity.mmsi) },
+          { label: 'Length of hull', value: quantity('lengthM', identity.lengthM) },
+          { label: 'Beam', value: quantity('beamM', identity.beamM) },
+          { label: 'Draught', value: quantity('draughtM', identity.draughtM) },
+          { label: 'Displacement, light', value: quantity('displacementKg', identity.displacementKg) },
+          { label: 'Persons, at most', value: orNotRecorded(identity.maximumPersons === null ? null : String(identity.maximumPersons)) },
+        ],
+      },
+      {
+        is: 'facts', caption: 'Document control', entries: [
+          { label: 'Document number', value: orNotRecorded(document.number) },
+          { label: 'Issue', value: orNotRecorded(document.issue) },
+          { label: 'Date of issue', value: orNotRecorded(document.issuedOn) },
+          { label: 'Prepared by', value: orNotRecorded(document.preparedBy) },
+          { label: 'Checked by', value: orNotRecorded(document.checkedBy) },
+          { label: 'Approved by', value: orNotRecorded(document.approvedBy) },
+          { label: 'Installer', value: orNotRecorded(document.installer) },
+          { label: 'Contact', value: orNotRecorded(document.contact) },
+          { label: 'Held against', value: [linkTo(fixedPages.basis, basis.title)] },
+        ],
+      },
+      tableOf(vessel.changes, {
+        id: 'changes',
+        caption: 'Change record',
+        empty: 'No change is recorded.',
+        columns: [
+          { title: 'Issue', width: 'tag', cell: change => [change.issue] },
+          { title: 'Date', width: 'short', cell: change => [change.date] },
+          { title: 'By', width: 'short', cell: change => orDash(change.by) },
+          { title: 'What changed', width: 'text', cell: change => [change.what] },
+          { title: 'Why', width: 'text', cell: change => orDash(change.why) },
+        ],
+      }),
+    ],
+  }
+}
+
+export function electricalPage(context: ViewContext, diagrams: readonly Diagram[], legend: Diagram | null): Page {
+  const { vessel } = context
+  const feeders = vessel.circuits.filter(circuit => !context.lookup.panels.has(circuit.fedFromTag))
+  return {
+    key: fixedPages.electrical,
+    title: 'Power: one-line diagrams',
+    kicker: null,
+    lead: ['From the batteries through fuses, isolators and busbars to the panels. Positive conductors are drawn; every box leads to its page.'],
+    trail: [],
+    blocks: [
+      ...diagrams,
+      ...(legend === null ? [] : [legend]),
+      batteryTable(context),
+      equipmentTable(context, vessel.busbars.toSorted(byTag), 'busbars', 'Busbars'),
+      panelsTable(context, vessel.panels.toSorted(byTag)),
+      circuitTable(context, feeders, { id: 'feeders', caption: 'Circuits fed from batteries and busbars' }),
+      chargingTable(context),
+    ],
+  }
+}
+
+function batteryTable(context: ViewContext): Table {
+  return tableOf(context.vessel.batteries.toSorted(byTag), {
+    id: 'batteries',
+    caption: 'Battery banks',
+    empty: 'No battery is recorded.',
+    columns: [
+      { title: 'Tag', width: 'tag', cell: battery => [context.tag(battery.tag)] },
+      { title: 'Name', width: 'text', cell: battery => [battery.name] },
+      { title: 'Chemistry', width: 'short', cell: battery => orNotRecorded(battery.chemistry) },
+      { title: 'Nominal voltage', width: 'number', cell: battery => [say('nominalVoltageV', battery.nominalVoltageV)] },
+      { title: 'Capacity', width: 'number', cell: battery => orNotRecorded(battery.capacityAh === null ? null : say('capacityAh', battery.capacityAh)) },
+      { title: 'Where', width: 'text', cell: battery => placeText(context, battery) },
+    ],
+  })
+}
+
+const chargingKinds = new Set(['alternator', 'charger', 'solar controller', 'dc-dc converter', 'shore inlet', 'inverter', 'inverter charger', 'generator'])
+function chargingTable(context: ViewContext): Table {
+  return equipmentTable(context, context.vessel.equipment.filter(item => chargingKinds.has(item.kind)).toSorted(byTag), 'charging', 'Charging and conversion')
+}
+

@@ -1,0 +1,32 @@
+/** Every schedule of the pack as a table for machines. Quantities keep their unit in the cell, as printed. */
+import type { ViewContext } from './context.js'
+import { cablesTable, labelText, wirewayTable } from './pages/cables.view.js'
+import { circuitTable } from './pages/circuits.view.js'
+import { equipmentTable } from './pages/equipment.view.js'
+import { panelsTable } from './pages/panels.view.js'
+import { byTag, scheduleOf } from './tables.js'
+import type { Schedule } from './view-model.js'
+
+export function schedules(context: ViewContext): readonly Schedule[] {
+  const { vessel, lookup } = context
+  return [
+    scheduleOf('equipment.csv', equipmentTable(context, [...lookup.items.values()].toSorted(byTag), 'equipment', 'Equipment')),
+    scheduleOf('panels.csv', panelsTable(context, vessel.panels.toSorted(byTag))),
+    scheduleOf('circuits.csv', circuitTable(context, vessel.circuits, { id: 'circuits', caption: 'Circuits' })),
+    scheduleOf('cables.csv', cablesTable(context, vessel.cables, { id: 'cables', caption: 'Cables' })),
+    scheduleOf('wireways.csv', wirewayTable(context, vessel.wireways)),
+    {
+      file: 'labels.csv',
+      columns: ['Cable', 'End', 'Label'],
+      rows: vessel.cables.toSorted(byTag).flatMap(cable => [
+        [cable.tag, 'first', labelText(cable, 'from')],
+        [cable.tag, 'other', labelText(cable, 'to')],
+      ]),
+    },
+    {
+      file: 'findings.csv',
+      columns: ['Id', 'Name', 'Severity', 'Subject', 'Message', 'Remedy', 'File', 'Line'],
+      rows: context.findings.map(({ id, name, severity, subject, message, remedy, at }) => [id, name, severity, subject.id, message, remedy, at?.file ?? '', at === null ? '' : String(at.line)]),
+    },
+  ]
+}

@@ -1,0 +1,54 @@
+/** Makers of tables: a column says what it is called and what goes into it, once. */
+import type { Column, Row, Schedule, Table, Text } from './view-model.js'
+
+export interface ColumnOf<T> {
+  readonly title: string
+  readonly unit?: string
+  readonly width: Column['width']
+  readonly align?: Column['align']
+  cell(thing: T): Text
+}
+
+export interface TableOf<T> {
+  readonly id: string
+  readonly caption: string
+  readonly columns: readonly ColumnOf<T>[]
+  readonly empty: string
+  readonly note?: Text
+  level?(thing: T): Row['level']
+  anchor?(thing: T): string | null
+}
+
+export function tableOf<T>(things: readonly T[], table: TableOf<T>): Table {
+  return {
+    is: 'table',
+    id: table.id,
+    caption: table.caption,
+    columns: table.columns.map(({ title, unit, width, align }) => ({
+      title, unit: unit ?? null, width, align: align ?? (width === 'number' ? 'right' : 'left'),
+    })),
+    rows: things.map(thing => ({
+      cells: table.columns.map(column => column.cell(thing)),
+      level: table.level?.(thing) ?? null,
+      anchor: table.anchor?.(thing) ?? null,
+    })),
+    note: table.note ?? null,
+    empty: table.empty,
+  }
+}
+
+/** The words of a text, without links and marks. */
+export const plainText = (text: Text): string =>
+  text.map(part => (typeof part === 'string' ? part : part.is === 'page number' ? '' : part.is === 'break' ? ' ' : part.text)).join('').trim()
+
+/** A table as a schedule for machines. */
+export const scheduleOf = (file: string, table: Table): Schedule => ({
+  file,
+  columns: table.columns.map(({ title, unit }) => (unit === null ? title : `${title} (${unit})`)),
+  rows: table.rows.map(row => row.cells.map(plainText)),
+})
+
+/** Order of tags as people read them: W2 before W10. */
+const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' })
+export const byTag = (a: { readonly tag: string }, b: { readonly tag: string }): number => collator.compare(a.tag, b.tag) || (a.tag < b.tag ? -1 : 1)
+export const compareTags = (a: string, b: string): number => collator.compare(a, b)

@@ -1,0 +1,50 @@
+/** A computed outcome as a sum that can be redone by hand: formula, inputs, result, limit, source, assumptions. */
+import type { AnyMethod } from '../calculate/method.js'
+import type { Outcome } from '../model/results.js'
+import { bibliography, type Citation } from '../references/bibliography.js'
+import { sayForWorking } from '../units/format.js'
+import { wordsOf } from './nomenclature.js'
+import type { ViewContext } from './context.js'
+import type { Paragraph, Text, Working, WorkingLine } from './view-model.js'
+
+export const citationText = ({ source, place }: Citation): string => {
+  const { title, standing } = bibliography[source]
+  return `${title}${place === '' ? '' : `, ${place}`} (${standing})`
+}
+
+export interface WorkingOptions {
+  readonly remarks?: readonly { readonly label: string; readonly text: string }[]
+  readonly limit?: Text | null
+}
+
+/** The working, or for an outcome that is not computed the reason. */
+export function workingOf(context: ViewContext, title: string, outcome: Outcome, { remarks = [], limit = null }: WorkingOptions = {}): Working | Paragraph {
+  if (outcome.status === 'not computed') return { is: 'paragraph', text: [{ is: 'strong', text: `${title}: not assessed. ` }, `${outcome.reason}.`] }
+  const method = methodOf(context, outcome.method)
+  const line = (role: 'input' | 'result') => ([name, value]: [string, number]): WorkingLine => ({
+    symbol: (method.symbols as Record<string, string>)[name] ?? null,
+    label: wordsOf(name),
+    value: sayForWorking(name, value, role),
+    remark: null,
+  })
+  return {
+    is: 'working',
+    title,
+    formula: method.formula,
+    inputs: [
+      ...Object.entries(outcome.input).map(line('input')),
+      ...remarks.map(({ label, text }) => ({ symbol: null, label, value: text, remark: null })),
+    ],
+    results: Object.entries(outcome.output).map(line('result')),
+    limit,
+    verdict: null,
+    sources: [`Source: ${method.citations.map(citationText).join('; ')}.`],
+    assumes: method.assumes,
+  }
+}
+
+export function methodOf({ registries }: ViewContext, id: string): AnyMethod {
+  const method = registries.methods.find(candidate => candidate.id === id)
+  if (method === undefined) throw new Error(`results name the calculation ${id}, which is in no list`)
+  return method
+}

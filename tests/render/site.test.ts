@@ -1,0 +1,80 @@
+import { mkdtemp, readFile, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { renderSite } from '../../src/render/site.js'
+import { aView } from '../support/view-builder.js'
+
+let folder: string
+let home: string
+let equipment: string
+let manual: string
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'asfitted-site-'))
+  await renderSite(aView, {
+    outFolder: folder,
+    drawings: new Map([['drawn', { svg: '<svg role="img"><a href="asfitted:equipment/p1"><text>P1</text></a></svg>', widthPx: 10, heightPx: 20 }]]),
+    undrawnReason: 'No browser was found.',
+  })
+  ;[home, equipment, manual] = await Promise.all(['site/index.html', 'site/equipment/p1/index.html', 'print/manual.html'].map(file => readFile(join(folder, file), 'utf8'))) as [string, string, string]
+})
+afterAll(() => rm(folder, { recursive: true }))
+
+const attributes = (html: string, name: string) => [...html.matchAll(new RegExp(` ${name}="([^"]*)"`, 'g'))].map(([, value]) => value!)
+
+describe('site', () => {
+  it('links from a page to another by a relative address that names the file', () => {
+    expect(attributes(home, 'href')).toContain('equipment/p1/index.html')
+    expect(attributes(equipment, 'href')).toContain('../../index.html')
+    expect(attributes(equipment, 'href')).toContain('../../assets/base.css')
+  })
+
+  it('asks nothing of any other place', () => {
+    for (const html of [home, equipment, manual]) {
+      for (const address of [...attributes(html, 'href'), ...attributes(html, 'src')]) expect(address).not.toMatch(/^[a-z]+:|^\/\/|^\//)
+    }
+  })
+
+  it('rewrites links in drawings and in Markdown', () => {
+    expect(home).toContain('<svg role="img"><a href="equipment/p1/index.html">')
+    expect(home).toContain('<a href="equipment/p1/index.html">a link</a>')
+    expect(manual).toContain('<svg role="img"><a href="#equipment-p1">')
+    expect(manual).not.toContain('asfitted:')
+  })
+
+  it('shows HTML in the data as text', () => {
+    expect(home).toContain('&lt;b&gt;HTML&lt;/b&gt;')
+    expect(home).toContain('2.0 &lt; 3.0')
+  })
+
+  it('gives a diagram that is not drawn in words, with the reason', () => {
+    expect(home).toMatch(/No browser was found\.[\s\S]*<details class="in-words" open>[\s\S]*F2 feeds P1\./)
+  })
+
+  it('says that a table has no rows', () => {
+    expect(home).toContain('<strong>Spare parts.</strong> None is recorded.')
+  })
+
+  it('sets formulas as MathML', () => {
+    expect(home).toMatch(/<math[^>]*display="block"[\s\S]*<mfrac>/)
+  })
+})
+
+describe('printed document', () => {
+  it('has no id twice and no link to nowhere', () => {
+    const ids = attributes(manual, 'id')
+    expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([])
+    const targets = attributes(manual, 'href').filter(href => href.startsWith('#')).map(href => href.slice(1))
+    expect(targets.filter(target => !ids.includes(target))).toEqual([])
+  })
+
+  it('asks for a page number for each chapter and cross-reference', () => {
+    expect(attributes(manual, 'data-page-of')).toEqual(expect.arrayContaining(['chapter-1', 'chapter-2', 'equipment-p1']))
+    expect(home).not.toContain('data-page-of')
+  })
+
+  it('carries the title block on every sheet, quotes escaped', () => {
+    expect(manual).toContain('"No. N-1 \\"draft\\""')
+    expect(manual).toContain('counter(page) " of " counter(pages)')
+  })
+})

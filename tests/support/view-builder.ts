@@ -1,0 +1,45 @@
+/** A small view with one block of every kind, for the render stage. */
+import type { Block, Page, View } from '../../src/view/view-model.js'
+
+export const everyBlock: readonly Block[] = [
+  { is: 'heading', text: 'A heading', anchor: 'a-heading' },
+  { is: 'paragraph', text: ['Words, ', { is: 'link', tag: true, text: 'P1', to: 'equipment/p1' }, ' ', { is: 'strong', text: 'strong' }, { is: 'break' }, { is: 'muted', text: 'muted' }, { is: 'page number', to: 'equipment/p1' }] },
+  { is: 'markdown', source: 'Some *text* with [a link](asfitted:equipment/p1) and <b>HTML</b>.' },
+  { is: 'facts', caption: 'Facts', entries: [{ label: 'Label', value: [{ is: 'tag', text: 'W1' }] }] },
+  {
+    is: 'table', id: 'a-table', caption: 'A table', empty: '', note: ['A note.'],
+    columns: [{ title: 'Tag', unit: null, align: 'left', width: 'tag' }, { title: 'Current', unit: 'A', align: 'right', width: 'number' }],
+    rows: [{ cells: [[{ is: 'tag', text: 'F1' }], ['2.0 < 3.0']], level: 'error', anchor: 'row-f1' }],
+  },
+  { is: 'table', id: 'no-rows', caption: 'Spare parts', empty: 'None is recorded.', note: null, columns: [], rows: [] },
+  { is: 'diagram', id: 'drawn', about: null, caption: 'A diagram', mermaid: 'flowchart LR\n a', description: ['F1 feeds P1.'] },
+  { is: 'diagram', id: 'not-drawn', about: null, caption: 'Another diagram', mermaid: 'flowchart LR\n a', description: ['F2 feeds P1.'] },
+  { is: 'callout', signal: 'WARNING', title: 'Mains voltage', markdown: 'Switch off first.' },
+  {
+    is: 'working', title: 'Voltage drop', formula: String.raw`\Delta U = \frac{0.0164\,I\,L}{S}`,
+    inputs: [{ symbol: 'I', label: 'current', value: '4.5 A', remark: null }], results: [{ symbol: String.raw`\Delta U`, label: 'voltage drop', value: '0.21 V', remark: null }],
+    limit: ['limit at most 3 %'], verdict: { text: 'within', level: 'good' }, sources: ['Source: a standard.'], assumes: ['Both conductors alike.'],
+  },
+  {
+    is: 'findings', empty: '', findings: [{
+      id: 'DCD101', name: 'drop', severity: 'error', subject: ['C1'], message: 'Circuit C1: too much.', limit: 'Limit at most 3 %.', remedy: 'Use more copper.',
+      at: { file: 'circuits.yaml', line: 7, column: 1, endLine: 7, endColumn: 2 }, kind: { text: 'DCD101', to: 'home' },
+    }],
+  },
+  { is: 'cards', cards: [{ title: 'A card', to: 'equipment/p1', text: ['Text.'] }] },
+]
+
+const page = (key: string, title: string, blocks: readonly Block[] = []): Page => ({ key, title, kicker: 'Kicker', lead: ['Lead.'], blocks, trail: [] })
+
+export const aView: View = {
+  vesselName: 'Test Boat',
+  titleBlock: { title: 'Manual', vessel: 'Test Boat', documentNumber: 'N-1 "draft"', issue: 'A', issuedOn: '2026-01-02', preparedBy: 'A. Person', checkedBy: 'B. Person', installer: 'Installer', basis: 'ISO 13297' },
+  cover: { subtitle: 'A boat', facts: [{ label: 'MMSI', value: ['000000000'] }], note: 'A note.' },
+  pages: [page('home', 'Test Boat', everyBlock), page('find', 'Find'), page('equipment/p1', 'P1 Display', everyBlock.filter(block => block.is !== 'table'))],
+  chapters: [
+    { number: '1', title: 'Test Boat', anchor: 'chapter-1', pageKeys: ['home'], compact: false, landscape: false },
+    { number: '2', title: 'Equipment', anchor: 'chapter-2', pageKeys: ['equipment/p1'], compact: true, landscape: true },
+  ],
+  navigation: [{ title: 'Equipment', key: 'equipment/p1', children: [{ title: 'P1', key: 'equipment/p1', children: [] }] }],
+  schedules: [],
+}
