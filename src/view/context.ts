@@ -7,6 +7,7 @@ import type { Results } from '../model/results.js'
 import type { Tag, Vessel } from '../model/vessel.js'
 import type { Basis } from '../references/basis/basis.js'
 import { siteMap } from './site-map.js'
+import { linkTo } from './text.js'
 import type { Inline, PageKey, Text } from './view-model.js'
 
 /** The lists of all calculations and all kinds of finding; the reference chapters are made from them. */
@@ -28,7 +29,7 @@ export interface ViewContext {
   addressOf(tag: Tag): PageKey | null
   /** The tag, set as a designation and linked to its page where it has one. */
   tag(tag: Tag): Inline
-  /** Tag and name: `P1 Helm display, port`. */
+  /** Tag and name: `P1 Helm display, port`; of zones and systems, whose tags are words, the name alone. */
   named(tag: Tag): Text
   nameOf(tag: Tag): string | null
 }
@@ -53,6 +54,8 @@ export function viewContext(
     tag: tagInline,
     named: tag => {
       const name = nameOf(tag)
+      const to = addressOf(tag)
+      if (name !== null && to !== null && (known.zones.has(tag) || known.systems.has(tag))) return [linkTo(to, name)]
       return name === null ? [tagInline(tag)] : [tagInline(tag), ` ${name}`]
     },
   }

@@ -1,6 +1,6 @@
 /** Findings as the reader gets them. */
 import type { LocatedFinding } from '../findings/finding.js'
-import { bibliography } from '../references/bibliography.js'
+import { cite } from '../references/bibliography.js'
 import { sayAgainst } from '../units/format.js'
 import type { ViewContext } from './context.js'
 import { fixedPages } from './site-map.js'
@@ -21,8 +21,7 @@ export const findingCards = (context: ViewContext, findings: readonly LocatedFin
 
 function limitText({ limit, evidence }: LocatedFinding, { vessel }: ViewContext): string | null {
   if (limit === null) return null
-  const { title } = bibliography[limit.citation.source]
   const named = Object.entries(evidence)[0]
   const value = named === undefined ? String(limit.value) : sayAgainst(named[0], named[1], limit.value, vessel).limit
-  return `Limit ${limit.relation} ${value}. ${title}${limit.citation.place === '' ? '' : `, ${limit.citation.place}`}.`
+  return `Limit ${limit.relation} ${value}. ${cite(limit.citation)}.`
 }

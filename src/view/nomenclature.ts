@@ -4,7 +4,7 @@ import { unitOf } from '../units/quantity.js'
 const special: Readonly<Record<string, string>> = {
   conductorLengthM: 'length of conductor, out and back',
   cableAreaMm2: 'sum of the cables’ cross-sections',
-  tailLengthM: 'length of both tails',
+  tailLengthM: 'tail at each end',
   tableCurrentA: 'current from the table',
   ambientFactor: 'factor for the ambient temperature',
   bundleFactor: 'factor for the bundle',

@@ -1,16 +1,11 @@
 /** A computed outcome as a sum that can be redone by hand: formula, inputs, result, limit, source, assumptions. */
 import type { AnyMethod } from '../calculate/method.js'
 import type { Outcome } from '../model/results.js'
-import { bibliography, type Citation } from '../references/bibliography.js'
+import { cite } from '../references/bibliography.js'
 import { sayForWorking } from '../units/format.js'
 import { wordsOf } from './nomenclature.js'
 import type { ViewContext } from './context.js'
 import type { Paragraph, Text, Working, WorkingLine } from './view-model.js'
-
-export const citationText = ({ source, place }: Citation): string => {
-  const { title, standing } = bibliography[source]
-  return `${title}${place === '' ? '' : `, ${place}`} (${standing})`
-}
 
 export interface WorkingOptions {
   readonly remarks?: readonly { readonly label: string; readonly text: string }[]
@@ -38,7 +33,7 @@ export function workingOf(context: ViewContext, title: string, outcome: Outcome,
     results: Object.entries(outcome.output).map(line('result')),
     limit,
     verdict: null,
-    sources: [`Source: ${method.citations.map(citationText).join('; ')}.`],
+    sources: [`Source: ${method.citations.map(cite).join('; ')}.`],
     assumes: method.assumes,
   }
 }

@@ -6,7 +6,7 @@ import { muted, notRecorded } from '../text.js'
 import type { Text } from '../view-model.js'
 
 export function protectionText({ protection, unprotectedReason }: Circuit): string {
-  if (protection !== null) return `${protection.device} ${say('ratedCurrentA', protection.ratedCurrentA)}`
+  if (protection !== null) return `${protection.device}${protection.device.includes(',') ? ',' : ''} ${say('ratedCurrentA', protection.ratedCurrentA)}`
   return unprotectedReason === null ? 'no protection recorded' : `unprotected: ${unprotectedReason}`
 }
 

@@ -1,6 +1,7 @@
 /** The circuit schedule and a page for each circuit, on which every figure can be redone by hand. */
 import { cableLengthM, type CircuitDrop, designCurrentA, type LoadDrop, type Outcome } from '../../model/results.js'
 import type { Circuit, Tag } from '../../model/vessel.js'
+import { cite } from '../../references/bibliography.js'
 import { say, sayAgainst, sayForWorking, saySize } from '../../units/format.js'
 import { assessCircuit, type CircuitAssessment, circuitVerdict, comparisonText, marginText, verdictMark } from '../assessment.js'
 import type { ViewContext } from '../context.js'
@@ -10,7 +11,7 @@ import { fixedPages } from '../site-map.js'
 import { byTag, tableOf } from '../tables.js'
 import { counted, dash, joined, muted, orDash } from '../text.js'
 import type { Block, Page, Paragraph, Table, Text, Working } from '../view-model.js'
-import { citationText, methodOf, workingOf } from '../working.js'
+import { methodOf, workingOf } from '../working.js'
 import { circuitPlace, protectionText } from './circuit-parts.js'
 
 export function circuitPages(context: ViewContext): readonly Page[] {
@@ -170,6 +171,7 @@ function dropSteps(context: ViewContext, worst: LoadDrop): Table {
     const value = inputsOf(step.byBasis)[name] ?? inputsOf(step.physical)[name]
     return value === undefined ? dash : [sayForWorking(name, value)]
   }
+  const isReturn = (tag: Tag) => context.lookup.cables.get(tag)?.carries === 'negative'
   const basisMethod = methodOf(context, worst.steps[0]!.byBasis.method)
   return tableOf(worst.steps, {
     id: 'drop-steps',
@@ -177,16 +179,17 @@ function dropSteps(context: ViewContext, worst: LoadDrop): Table {
     empty: '',
     columns: [
       { title: 'Circuit', width: 'tag', cell: step => [context.tag(step.circuitTag)] },
-      { title: 'Cable', width: 'tag', cell: step => [context.tag(step.cableTag), ...(step.returnAssumedAlike ? [muted(' *')] : [])] },
+      { title: 'Cable', width: 'tag', cell: step => [context.tag(step.cableTag), ...(step.returnAssumedAlike ? [muted(' *')] : []), ...(isReturn(step.cableTag) ? [muted(' back')] : [])] },
       { title: 'Cross-section', width: 'number', cell: step => shown(step, 'crossSectionMm2') },
-      { title: 'Length out and back', width: 'number', cell: step => shown(step, 'conductorLengthM') },
+      { title: 'Conductor length', width: 'number', cell: step => shown(step, 'conductorLengthM') },
       { title: 'Current', width: 'number', cell: step => shown(step, 'currentA') },
       { title: 'Drop by the basis', width: 'number', cell: step => [sayForWorking('voltageDropV', step.byBasis.output.voltageDropV, 'result')] },
-      { title: 'Resistance', width: 'number', cell: step => shown(step, 'resistanceOhmPerKm') },
+      { title: 'Resistance at 20 °C', width: 'number', cell: step => shown(step, 'resistanceAt20COhmPerKm') },
+      { title: 'Conductor at', width: 'number', cell: step => shown(step, 'conductorTemperatureC') },
       { title: 'Physical drop', width: 'number', cell: step => (step.physical.status === 'computed' ? [sayForWorking('voltageDropV', step.physical.output.voltageDropV, 'result')] : dash) },
     ],
     note: [
-      `By the basis: ${basisMethod.title}. Physical: by the conductor’s resistance at its temperature.`,
+      `Conductor length: out and back. By the basis: ${basisMethod.title}. Physical: by the conductor’s resistance at its temperature.`,
       ...(worst.steps.some(step => step.returnAssumedAlike) ? [' * Single-core cable; the way back is taken to be like the way out.'] : []),
     ],
   })
@@ -208,7 +211,7 @@ function dropSum(context: ViewContext, worst: LoadDrop): Working {
     ],
     limit: comparisonText(worst.comparison, context),
     verdict: null,
-    sources: [`Limit: ${citationText(limit.citation)}.`, `Formula: ${method.citations.map(citationText).join('; ')}.`],
+    sources: [`Limit: ${cite(limit.citation)}.`, `Formula: ${method.citations.map(cite).join('; ')}.`],
     assumes: method.assumes,
   }
 }
@@ -249,7 +252,7 @@ function protectionBlock(context: ViewContext, circuit: Circuit, { protection }:
           ...(protection.weakestCableTag === null ? [] : [' weakest cable ', context.tag(protection.weakestCableTag)]),
         ],
       },
-      ...(protection.againstCapacity === null ? [] : [{ label: 'Limit from', value: [citationText(protection.againstCapacity.limit.citation)] as Text }]),
+      ...(protection.againstCapacity === null ? [] : [{ label: 'Limit from', value: [cite(protection.againstCapacity.limit.citation)] as Text }]),
     ],
   }
 }

@@ -5,6 +5,7 @@ import { equipmentKinds } from '../../references/equipment-kinds.js'
 import { say, sayBoth } from '../../units/format.js'
 import { assessCircuit, circuitVerdict, verdictMark } from '../assessment.js'
 import { cablesTable } from './cables.view.js'
+import { calloutOf } from './safety.view.js'
 import { circuitPlace, protectionText } from './circuit-parts.js'
 import type { ViewContext } from '../context.js'
 import { findingCards } from '../finding-cards.js'
@@ -40,7 +41,7 @@ export function equipmentTable(context: ViewContext, items: readonly Item[], id:
       { title: 'Tag', width: 'tag', cell: item => [context.tag(item.tag)] },
       { title: 'Name', width: 'text', cell: item => [item.name] },
       { title: 'Maker, model', width: 'text', cell: item => orDash(makerAndModel(item)) },
-      { title: 'Zone', width: 'tag', cell: item => (item.zoneTag === null ? [notRecorded] : [context.tag(item.zoneTag)]) },
+      { title: 'Zone', width: 'short', cell: item => (item.zoneTag === null ? [notRecorded] : context.named(item.zoneTag)) },
       { title: 'Circuit', width: 'tag', cell: item => joined((context.lookup.circuitsOfLoad.get(item.tag) ?? []).map(c => [context.tag(c.tag)]), ' ') },
       { title: 'Status', width: 'short', cell: item => orDash(item.status) },
     ],
@@ -55,8 +56,10 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
   const fed = lookup.circuitsFedFrom.get(item.tag) ?? []
   const cables = lookup.cablesAt.get(item.tag) ?? []
   const findings = context.findingsBySubject.get(item.tag) ?? []
+  const cautionKind = 'kind' in item ? item.kind : 'chemistry' in item ? 'battery' : 'busbar'
   const blocks: readonly (Block | null)[] = [
     whereFacts(context, item, circuits),
+    ...context.content.cautions.filter(({ equipmentKinds: kinds }) => kinds.includes(cautionKind)).map(calloutOf),
     circuits.length === 0 ? null : supplyTable(context, circuits),
     fed.length === 0 ? null : fedTable(context, fed),
     cables.length === 0 ? null : cablesTable(context, cables, { id: 'cables', caption: 'Cables that end here', seenFrom: item.tag }),

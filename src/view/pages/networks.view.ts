@@ -148,7 +148,7 @@ function backboneTable(context: ViewContext, bus: CanBus): Table {
       { title: 'No.', width: 'number', cell: ({ position }) => [String(position)] },
       { title: 'What', width: 'short', cell: ({ element }) => [names[element.kind]] },
       { title: 'Tag', width: 'tag', cell: ({ element }) => (element.kind === 'segment' ? [context.tag(element.cableTag)] : [{ is: 'tag', text: element.tag }]) },
-      { title: 'Zone', width: 'short', cell: ({ element }) => (element.kind === 'segment' ? dash : element.zoneTag === null ? [notRecorded] : [context.tag(element.zoneTag)]) },
+      { title: 'Zone', width: 'short', cell: ({ element }) => (element.kind === 'segment' ? dash : element.zoneTag === null ? [notRecorded] : context.named(element.zoneTag)) },
       { title: 'Device or circuit', width: 'text', cell: ({ element }) => (element.kind === 'tee' ? (element.deviceTag === null ? [muted('free')] : context.named(element.deviceTag)) : element.kind === 'power' && element.circuitTag !== null ? context.named(element.circuitTag) : dash) },
       { title: 'Drop cable', width: 'tag', cell: ({ element }) => (element.kind === 'segment' || cableOf(element) === null ? dash : [context.tag(cableOf(element)!)]) },
       { title: 'Length', width: 'number', cell: ({ element }) => length(cableOf(element)) },

@@ -1,0 +1,62 @@
+/** Reads the manual's general text. It is part of the program: a broken file is a fault of ours, so it throws. */
+import { readdir, readFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { parse } from 'yaml'
+import { z } from 'zod'
+import type { Caution, Content, ContentPage, SignalWord } from '../model/content.js'
+import { isEquipmentKind } from '../references/equipment-kinds.js'
+
+const contentFolder = fileURLToPath(new URL('../../content', import.meta.url))
+
+const signalWords = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE'] as const satisfies readonly SignalWord[]
+/** Items that are not `equipment` in the vessel's data, so that no equipment kind names them. */
+const otherItems: readonly string[] = ['battery', 'busbar', 'panel']
+
+const pageMatter = z.strictObject({ title: z.string().min(1) })
+const cautionMatter = z.strictObject({
+  signal: z.enum(signalWords),
+  title: z.string().min(1),
+  'equipment-kinds': z.array(z.string().refine(kind => isEquipmentKind(kind) || otherItems.includes(kind), { error: 'no kind of equipment' })),
+})
+
+export async function readContent(folder: string = contentFolder): Promise<Content> {
+  const [pages, cautions] = await Promise.all([
+    readMarkdown(folder, pageMatter),
+    readMarkdown(join(folder, 'cautions'), cautionMatter),
+  ])
+  return {
+    pages: new Map(pages.map(({ name, matter, markdown }): [string, ContentPage] => [name, { title: matter.title, markdown }])),
+    cautions: cautions.map(({ name, matter, markdown }): Caution => ({
+      key: keyOf(name), signal: matter.signal, title: matter.title, markdown, equipmentKinds: matter['equipment-kinds'],
+    })),
+  }
+}
+
+/** `03-live-working` → `live-working`: the number only gives the order. */
+function keyOf(name: string): string {
+  const [, key] = /^\d{2}-(.+)$/.exec(name) ?? []
+  if (key === undefined) throw new Error(`${name}.md: the name of a caution starts with two digits and a dash`)
+  return key
+}
+
+async function readMarkdown<T>(folder: string, matterSchema: z.ZodType<T>): Promise<readonly { name: string; matter: T; markdown: string }[]> {
+  const names = (await readdir(folder)).filter(name => name.endsWith('.md')).sort()
+  return Promise.all(names.map(async name => {
+    const file = join(folder, name)
+    const [, head, body] = /^---\r?\n(.*?)\r?\n---\r?\n(.*)$/s.exec(await readFile(file, 'utf8')) ?? []
+    if (head === undefined || body === undefined) throw new Error(`${file}: no front matter between two lines of ---`)
+    const markdown = body.trim()
+    if (markdown === '') throw new Error(`${file}: no text below the front matter`)
+    return { name: name.slice(0, -'.md'.length), matter: readMatter(file, head, matterSchema), markdown }
+  }))
+}
+
+function readMatter<T>(file: string, head: string, schema: z.ZodType<T>): T {
+  try {
+    return schema.parse(parse(head))
+  } catch (error) {
+    const reason = error instanceof z.ZodError ? z.prettifyError(error) : String(error)
+    throw new Error(`${file}: the front matter cannot be used: ${reason}`, { cause: error })
+  }
+}

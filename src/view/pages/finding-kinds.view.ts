@@ -1,0 +1,65 @@
+/** Every kind of finding there is, whether or not this vessel has one: what it means and what to do. */
+import type { FindingKind } from '../../findings/finding.js'
+import type { ViewContext } from '../context.js'
+import { fixedPages } from '../site-map.js'
+import { compareTags, tableOf } from '../tables.js'
+import { linkTo, muted } from '../text.js'
+import type { Block, Page, Table, Text } from '../view-model.js'
+import { severityText } from './findings.view.js'
+
+/** Kinds carry evidence of every shape. */
+type AnyKind = FindingKind<any>
+
+/** What the three letters of an id stand for. */
+const domainTitles: Readonly<Record<string, string>> = {
+  SRC: 'Files of the vessel folder',
+  SCH: 'Entries',
+  REF: 'Tags and references',
+  WWY: 'Wireways and routes',
+  FED: 'Feeding',
+  DCD: 'DC distribution',
+}
+
+export function findingKindPages({ registries }: ViewContext): readonly Page[] {
+  const kinds = registries.findingKinds.toSorted((a, b) => compareTags(a.id, b.id))
+  const domains = [...new Set(kinds.map(domainOf))]
+  return [{
+    key: fixedPages.findingKinds,
+    title: 'Kinds of finding',
+    kicker: null,
+    lead: [
+      'What each finding means and what to do about it. The letters of its number name the part of the check. ',
+      'Of the three digits the first says: 1, a limit is not met; 2, data are missing; 3, something is doubtful. ',
+      'Those of this vessel are under ', linkTo(fixedPages.findings, 'Findings'), '.',
+    ],
+    trail: [{ text: 'Findings', to: fixedPages.findings }],
+    blocks: domains.map((domain): Block => domainTable(domain, kinds.filter(kind => domainOf(kind) === domain))),
+  }]
+}
+
+const domainOf = ({ id }: AnyKind): string => id.slice(0, 3)
+
+function domainTable(domain: string, kinds: readonly AnyKind[]): Table {
+  return tableOf(kinds, {
+    id: `kinds-${domain.toLowerCase()}`,
+    caption: `${domainTitles[domain] ?? 'Other'} (${domain})`,
+    empty: '',
+    columns: [
+      { title: 'Number', width: 'tag', cell: kind => [kind.id] },
+      { title: 'Name', width: 'short', cell: nameText },
+      { title: 'Severity', width: 'short', cell: kind => severityText(kind.severity) },
+      { title: 'Meaning', width: 'text', cell: kind => [kind.meaning] },
+      { title: 'Remedy', width: 'text', cell: remedyText },
+    ],
+  })
+}
+
+const nameText = ({ name, retired }: AnyKind): Text =>
+  retired === null ? [name] : [name, ' ', muted(`no longer used since ${retired}`)]
+
+/** The remedy without a particular finding: where it would name one of its facts there is an ellipsis. */
+function remedyText(kind: AnyKind): Text {
+  const noNumbers = new Proxy({}, { get: () => Number.NaN })
+  const general = kind.remedy({ subject: { kind: '…', id: '…' }, field: null, evidence: noNumbers, limit: null }).replace(/undefined|NaN/g, '…').replaceAll('….', '…')
+  return [general === '' ? muted('said with each finding, from its figures') : general]
+}

@@ -1,0 +1,179 @@
+/** What could not be calculated, with the reason and what to record to get it. Silence is never a pass. */
+import type { Tag, Vessel } from '../../model/vessel.js'
+import type { ViewContext } from '../context.js'
+import { fixedPages } from '../site-map.js'
+import { compareTags, tableOf } from '../tables.js'
+import { counted, joined } from '../text.js'
+import type { Block, Page, Table, Text } from '../view-model.js'
+
+/** One result that is missing. `part`: the load or cable of the subject that it is about. */
+interface Gap { readonly tag: Tag; readonly part: Tag | null; readonly reason: string }
+
+interface Calculation {
+  readonly id: string
+  readonly title: string
+  /** What to record so that it can be calculated. */
+  readonly needs: string
+  readonly subject: string
+  readonly subjectCount: number
+  readonly gaps: readonly Gap[]
+}
+
+export function notAssessedPages(context: ViewContext): readonly Page[] {
+  const calculations = calculationsOf(context)
+  const missing = calculations.reduce((sum, { gaps }) => sum + gaps.length, 0)
+  return [{
+    key: fixedPages.notAssessed,
+    title: 'Not assessed',
+    kicker: null,
+    lead: missing === 0
+      ? ['Everything that this version calculates was calculated. What it does not calculate is listed below.']
+      : [`${counted(missing, 'result')} could not be calculated. None of them is a pass. Often one missing fact stands behind many of them.`],
+    trail: [],
+    blocks: [
+      ...calculations.flatMap(calculation => calculationBlocks(context, calculation)),
+      outOfScopeTable(context.vessel),
+    ],
+  }]
+}
+
+/** Every result that a pass can leave out. What has no such figure is no gap: a tray has no fill, a removed cable no length. */
+function calculationsOf({ results, lookup }: ViewContext): readonly Calculation[] {
+  const { routing, feeding, currentCarryingCapacity, voltageDrop, protection, conductorSize } = results
+  return [
+    calculation(only(routing.byCable, tag => lookup.cables.get(tag)?.status !== 'removed'), {
+      id: 'cable-length', title: 'Length of cables', subject: 'cable',
+      needs: 'Record the zone of what the cable joins and the wireways between the two, or the length as measured.',
+      gapsOf: run => reasonsIn(run.length),
+    }),
+    calculation(only(routing.byWireway, tag => lookup.wireways.get(tag)?.kind === 'conduit'), {
+      id: 'conduit-fill', title: 'Conduit fill', subject: 'conduit',
+      needs: 'Record the bore of the conduit and the outside diameter of the types of cable in it.',
+      gapsOf: load => reasonsIn(load.fill),
+    }),
+    calculation(feeding.byCircuit, {
+      id: 'design-current', title: 'Design current', subject: 'circuit',
+      needs: 'Record the loads of the circuit and the current or power of each, or the design current of the circuit itself.',
+      gapsOf: feed => reasonsIn(feed.designCurrent),
+    }),
+    calculation(currentCarryingCapacity.byCable, {
+      id: 'current-carrying-capacity', title: 'Current-carrying capacity (ampacity)', subject: 'cable',
+      needs: 'Record the type of the cable with its size and the temperature rating of its insulation, and the zones it passes.',
+      gapsOf: capacity => reasonsIn(capacity.outcome),
+    }),
+    calculation(voltageDrop.byCircuit, {
+      id: 'voltage-drop', title: 'Voltage drop', subject: 'circuit',
+      needs: 'Record the cables of the circuit with both ends, their type and their length or route, the current of the loads, and the feeders up to the battery.',
+      gapsOf: drop => drop.notAssessed.map(({ loadTag, reason }) => ({ part: loadTag, reason })),
+    }),
+    calculation(voltageDrop.byCircuit, {
+      id: 'physical-drop', title: 'Voltage drop by resistance', subject: 'circuit',
+      needs: 'The drop by the basis is there; the physical value beside it is not. Record the size and the insulation of the cable.',
+      gapsOf: drop => drop.toLoads.flatMap(({ steps }) =>
+        steps.flatMap(({ cableTag, physical }) => reasonsIn(physical).map(({ reason }) => ({ part: cableTag, reason })))),
+    }),
+    calculation(protection.byCircuit, {
+      id: 'protection', title: 'Overcurrent protection', subject: 'circuit',
+      needs: 'Record the type and rating of the protective device, the loads of the circuit, and the type and route of its cables.',
+      gapsOf: circuit => circuit.notAssessed.map(reason => ({ part: null, reason })),
+    }),
+    calculation(conductorSize.byCircuit, {
+      id: 'conductor-size', title: 'Advice on conductor size', subject: 'circuit',
+      needs: 'It follows when the voltage drop of the circuit and the capacity of its cables can be calculated.',
+      gapsOf: reasonsIn,
+    }),
+  ]
+}
+
+type PartialGap = Omit<Gap, 'tag'>
+
+function calculation<T>(
+  bySubject: ReadonlyMap<Tag, T>, { gapsOf, ...of }: Omit<Calculation, 'gaps' | 'subjectCount'> & { gapsOf(result: T): readonly PartialGap[] },
+): Calculation {
+  const gaps = [...bySubject].flatMap(([tag, result]) => distinct(gapsOf(result)).map(gap => ({ tag, ...gap })))
+  return { ...of, subjectCount: bySubject.size, gaps: gaps.toSorted((a, b) => compareTags(a.tag, b.tag)) }
+}
+
+const only = <T>(bySubject: ReadonlyMap<Tag, T>, applies: (tag: Tag) => boolean): ReadonlyMap<Tag, T> =>
+  new Map([...bySubject].filter(([tag]) => applies(tag)))
+
+const reasonsIn = (outcome: { readonly status: string; readonly reason?: string }): readonly PartialGap[] =>
+  outcome.status === 'not computed' ? [{ part: null, reason: outcome.reason ?? '' }] : []
+
+/** A feeder's cable is a step on the way to every load behind it; its gap counts once. */
+const distinct = (gaps: readonly PartialGap[]): readonly PartialGap[] =>
+  [...new Map(gaps.map(gap => [`${gap.part} ${gap.reason}`, gap])).values()]
+
+function calculationBlocks(context: ViewContext, { id, title, needs, subject, subjectCount, gaps }: Calculation): readonly Block[] {
+  if (gaps.length === 0) return []
+  const subjects = new Set(gaps.map(({ tag }) => tag)).size
+  return [
+    { is: 'heading', text: title, anchor: id },
+    { is: 'paragraph', text: [`${subjects} of ${counted(subjectCount, subject)}. ${needs}`] },
+    reasonTable(context, id, title, gaps),
+  ]
+}
+
+/** What shares a reason stands in one row. */
+function reasonTable(context: ViewContext, id: string, title: string, gaps: readonly Gap[]): Table {
+  const byReason = new Map<string, Gap[]>()
+  for (const gap of gaps) {
+    const listed = byReason.get(gap.reason)
+    if (listed === undefined) byReason.set(gap.reason, [gap])
+    else listed.push(gap)
+  }
+  return tableOf([...byReason].map(([reason, sharing]) => ({ reason, sharing })), {
+    id: `not-assessed-${id}`,
+    caption: `${title}, not assessed`,
+    empty: '',
+    columns: [
+      { title: 'Because', width: 'text', cell: ({ reason }) => [reason] },
+      { title: 'Results', width: 'number', cell: ({ sharing }) => [String(sharing.length)] },
+      { title: 'For', width: 'text', cell: ({ sharing }) => joined(sharing.map(gap => gapText(context, gap))) },
+    ],
+  })
+}
+
+const gapText = ({ tag }: ViewContext, gap: Gap): Text =>
+  gap.part === null ? [tag(gap.tag)] : [tag(gap.tag), ' (', tag(gap.part), ')']
+
+interface OutOfScope { readonly what: string; readonly found: string; count(vessel: Vessel): number }
+
+/** What a vessel's data can hold and no calculation looks at yet. */
+const outOfScope: readonly OutOfScope[] = [
+  { what: 'Mains voltage (a.c.) circuits: conductors, protection, shore connection', found: 'cable', count: ({ cables, cableTypes }) => cables.filter(usedFor('ac power', cableTypes)).length },
+  { what: 'Short-circuit current, and whether a protective device can interrupt it', found: 'protective device', count: ({ circuits }) => circuits.filter(({ protection }) => protection !== null).length },
+  { what: 'Distance of a protective device from the source of power', found: 'protective device', count: ({ circuits }) => circuits.filter(({ protection }) => protection !== null).length },
+  { what: 'Load of a panel or busbar against its own rating', found: 'panel or busbar', count: ({ panels, busbars }) => panels.length + busbars.length },
+  { what: 'Endurance and charging of batteries', found: 'battery bank', count: ({ batteries }) => batteries.length },
+  { what: 'CAN buses: length, drops, supply, load', found: 'bus', count: ({ canBuses }) => canBuses.length },
+  { what: 'Ethernet: length of links, supply through the cable, load', found: 'network', count: ({ ethernetNetworks }) => ethernetNetworks.length },
+  { what: 'Serial links: listeners, data rate', found: 'cable', count: ({ cables, cableTypes }) => cables.filter(usedFor('serial', cableTypes)).length },
+  { what: 'Antenna cables: loss, range, distance to keep from antennas', found: 'cable', count: ({ cables, cableTypes }) => cables.filter(usedFor('coax', cableTypes)).length },
+  { what: 'Compass safe distance', found: 'compass or heading sensor', count: ({ equipment }) => equipment.filter(({ kind }) => magneticKinds.includes(kind)).length },
+]
+const magneticKinds: readonly string[] = ['compass', 'heading sensor', 'attitude and heading sensor']
+
+const usedFor = (use: string, types: Vessel['cableTypes']) => {
+  const tags = new Set(types.filter(type => type.use === use).map(({ tag }) => tag))
+  return ({ typeTag }: Vessel['cables'][number]): boolean => typeTag !== null && tags.has(typeTag)
+}
+
+function outOfScopeTable(vessel: Vessel): Table {
+  const rows = outOfScope.map(row => ({ ...row, n: row.count(vessel) })).filter(({ n }) => n > 0)
+  return tableOf(rows, {
+    id: 'not-calculated',
+    caption: 'Not calculated by this version',
+    empty: 'The vessel’s data hold nothing that this version leaves out.',
+    note: ['What is listed here is in the record and in the drawings. Whether it is within any limit has not been looked at.'],
+    columns: [
+      { title: 'What', width: 'text', cell: ({ what }) => [what] },
+      { title: 'On this vessel', width: 'short', cell: ({ n, found }) => [counted(n, found, plurals[found])] },
+    ],
+  })
+}
+
+/** Plurals that are not the word with an s. */
+const plurals: Readonly<Record<string, string>> = {
+  bus: 'buses', 'panel or busbar': 'panels and busbars', 'compass or heading sensor': 'compasses and heading sensors',
+}

@@ -1,0 +1,135 @@
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { readContent } from '../../src/load/read-content.js'
+import type { Content } from '../../src/model/content.js'
+import { fixedPages } from '../../src/view/site-map.js'
+
+interface Piece { readonly where: string; readonly title: string; readonly markdown: string }
+
+describe('the manual’s own text', () => {
+  let content: Content
+  let pieces: readonly Piece[]
+  beforeAll(async () => {
+    content = await readContent()
+    pieces = [
+      ...[...content.pages].map(([key, { title, markdown }]) => ({ where: key, title, markdown })),
+      ...content.cautions.map(({ key, title, markdown }) => ({ where: `cautions/${key}`, title, markdown })),
+    ]
+  })
+
+  it('has the four pages that the view makes chapters of', () => {
+    expect([...content.pages.keys()].sort()).toEqual(['basis', 'glossary', 'how-to-read', 'safety'])
+  })
+
+  it('has a title everywhere, and no heading that competes with it', () => {
+    for (const { where, title, markdown } of pieces) {
+      expect(title, where).toMatch(/^[A-Z]/)
+      expect(markdown, where).not.toMatch(/^# /m)
+    }
+  })
+
+  it('links only to pages that every pack has', () => {
+    const known = Object.values(fixedPages) as readonly string[]
+    const links = pieces.flatMap(({ where, markdown }) =>
+      [...markdown.matchAll(/\]\(([^)]*)\)/g)].map(([, to = '']) => ({ where, to })))
+    expect(links.length).toBeGreaterThan(5)
+    expect(links.filter(({ to }) => !to.startsWith('asfitted:') || !known.includes(to.slice('asfitted:'.length)))).toEqual([])
+  })
+
+  it('gives the cautions from the worst outcome to the least, each once', () => {
+    const severities = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE']
+    const given = content.cautions.map(({ signal }) => severities.indexOf(signal))
+    expect(given).toEqual(given.toSorted((a, b) => a - b))
+    expect(new Set(content.cautions.map(({ key }) => key)).size).toBe(content.cautions.length)
+  })
+
+  it('explains the four signal words in the order of ANSI Z535', () => {
+    const explained = [...content.pages.get('safety')!.markdown.matchAll(/^\| ([A-Z]+) \|/gm)].map(([, word]) => word)
+    expect(explained).toEqual(['DANGER', 'WARNING', 'CAUTION', 'NOTICE'])
+  })
+
+  // ANSI Z535: the word follows the worst credible outcome. What can kill is never below WARNING; without injury it is a NOTICE.
+  it.each([
+    ['shore-power-and-mains', 'WARNING'], ['battery-gas', 'WARNING'], ['fuse-ratings', 'WARNING'], ['hot-surfaces', 'CAUTION'],
+    ['isolator-under-charge', 'NOTICE'],
+  ])('%s is a %s', (key, signal) => {
+    expect(content.cautions.find(caution => caution.key === key)?.signal).toBe(signal)
+  })
+
+  it('says where each caution comes from', () => {
+    for (const { key, markdown } of content.cautions) expect(markdown, key).toMatch(/\n\*Source: [^*]+\.\*$/)
+  })
+
+  it('reads well aloud: no sentence is long', () => {
+    for (const { where, markdown } of pieces) {
+      for (const sentence of sentencesOf(withoutSource(markdown))) expect(sentence.split(/\s+/).length, `${where}: ${sentence}`).toBeLessThanOrEqual(28)
+    }
+  })
+
+  // A brand or a model is a capitalised word inside a sentence, so all those that may stand there are listed.
+  it('names nothing but standards, public bodies and terms of the trade', () => {
+    const strangers = pieces.flatMap(({ where, title, markdown }) =>
+      [title, ...sentencesOf(markdown)].flatMap(sentence => namesIn(sentence).filter(name => !mayBeNamed.has(name)).map(name => `${where}: ${name}`)))
+    expect(strangers).toEqual([])
+  })
+
+  it('sends nobody out of the pack', () => {
+    for (const { where, markdown } of pieces) expect(markdown, where).not.toMatch(/https?:|www\.|[™®©]|^\s*</m)
+  })
+})
+
+const mayBeNamed = new Set([
+  'IEC', 'ISO', 'ANSI', 'Z535', 'NMEA', 'IEEE', 'PoE', 'CFR', 'ABYC', 'E-11', 'COLREG', 'Directive', 'EU', 'Ethernet', 'CAN',
+  'AIS', 'VHF', 'DSC', 'GNSS', 'MMSI', 'LEN', 'AWG', 'American', 'AIC', 'RCD', 'ELCI', 'GFCI', 'CIN', 'HIN', 'Source',
+  'DANGER', 'WARNING', 'CAUTION', 'NOTICE', 'W', 'V', 'Findings', 'Kinds', 'Not', 'Calculations', 'Find', 'Safety', 'A1', 'P1', 'As', 'It', 'I',
+  'B', 'E', 'F', 'G', 'K', 'M', 'P', 'Q', 'T', 'X',
+])
+
+const withoutSource = (markdown: string): string => markdown.replace(/\n\*Source: .*$/, '')
+
+/** Sentences, list items, table cells and headings, without the marks of Markdown. */
+const sentencesOf = (markdown: string): readonly string[] =>
+  markdown.replace(/\]\([^)]*\)/g, '').replace(/`[^`]*`/g, 'x').replace(/[*#[\]"]/g, '')
+    .split(/[.:?]\s|\n|\|/).map(piece => piece.replace(/^[\s\-\d.]+/, '').trim()).filter(piece => piece !== '')
+
+const namesIn = (sentence: string): readonly string[] =>
+  sentence.split(/[\s,;()/]+/).slice(1).map(word => word.replace(/[.’':]+.*$/, '')).filter(word => /^[A-Z]/.test(word))
+
+describe('a broken content file', () => {
+  let folder: string
+  beforeAll(async () => { folder = await mkdtemp(join(tmpdir(), 'content-')) })
+  afterAll(async () => { await rm(folder, { recursive: true }) })
+
+  const sound = '---\nsignal: NOTICE\ntitle: A title\nequipment-kinds: []\n---\nText.\n'
+  async function readWith(file: string, text: string): Promise<Content> {
+    const home = await mkdtemp(join(folder, 'case-'))
+    await mkdir(join(home, 'cautions'))
+    await writeFile(join(home, 'page.md'), '---\ntitle: A page\n---\nText.\n')
+    await writeFile(join(home, 'cautions', '02-sound.md'), sound)
+    await writeFile(join(home, file), text)
+    return readContent(home)
+  }
+
+  it('is what the other cases differ from', async () => {
+    const content = await readWith('cautions/01-first.md', sound.replace('[]', '[display, battery]'))
+    expect(content.cautions).toEqual([
+      { key: 'first', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: ['display', 'battery'] },
+      { key: 'sound', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: [] },
+    ])
+    expect(content.pages.get('page')).toEqual({ title: 'A page', markdown: 'Text.' })
+  })
+
+  it.each([
+    ['no front matter', 'page.md', 'Text.', /page\.md: no front matter/],
+    ['no text', 'page.md', '---\ntitle: A page\n---\n\n', /page\.md: no text/],
+    ['no title', 'page.md', '---\nheading: A page\n---\nText.', /page\.md: .*title/s],
+    ['YAML that does not parse', 'page.md', '---\ntitle: [\n---\nText.', /page\.md: /],
+    ['a signal word that is none', 'cautions/01-odd.md', sound.replace('NOTICE', 'BEWARE'), /01-odd\.md: .*signal/s],
+    ['an unknown kind of equipment', 'cautions/01-odd.md', sound.replace('[]', '[teapot]'), /01-odd\.md: .*no kind of equipment/s],
+    ['a caution without its number', 'cautions/odd.md', sound, /odd\.md: .*two digits/],
+  ])('with %s throws with its name', async (_, file, text, message) => {
+    await expect(readWith(file, text)).rejects.toThrow(message)
+  })
+})
