@@ -93,7 +93,7 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
     add('Software', item.software)
     add('Network address', item.address)
     if (item.supplyMinV !== null || item.supplyMaxV !== null) {
-      const [low, high] = [item.supplyMinV, item.supplyMaxV].map(v => (v === null ? '–' : say('supplyV', v)))
+      const [low, high] = [item.supplyMinV, item.supplyMaxV].map(v => (v === null ? '–' : say('ratedSupplyV', v)))
       add('Supply', `${low} to ${high}`)
     }
     add('Current', currentText(item))

@@ -8,7 +8,7 @@ import { fixedPages } from '../site-map.js'
 import { tableOf } from '../tables.js'
 import { counted, joined, lineBreak } from '../text.js'
 import type { Block, Page, Table, Text, Working, WorkingLine } from '../view-model.js'
-import { citationText } from '../working.js'
+import { cite } from '../../references/bibliography.js'
 
 export function methodPages({ registries: { methods } }: ViewContext): readonly Page[] {
   const checks = methods.reduce((sum, method) => sum + method.checks.length, 0)
@@ -42,7 +42,7 @@ function formulaBlock(method: AnyMethod): Working {
     results: symbols.filter(([name]) => !inputs.has(name)).map(line),
     limit: null,
     verdict: null,
-    sources: [`Source: ${method.citations.map(citationText).join('; ')}.`],
+    sources: [`Source: ${method.citations.map(cite).join('; ')}.`],
     assumes: method.assumes,
   }
 }

@@ -1,4 +1,6 @@
 /** What could not be calculated, with the reason and what to record to get it. Silence is never a pass. */
+import { lookup } from '../../model/lookup.js'
+import type { Results } from '../../model/results.js'
 import type { Tag, Vessel } from '../../model/vessel.js'
 import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
@@ -21,7 +23,7 @@ interface Calculation {
 
 export function notAssessedPages(context: ViewContext): readonly Page[] {
   const calculations = calculationsOf(context)
-  const missing = calculations.reduce((sum, { gaps }) => sum + gaps.length, 0)
+  const missing = countGaps(calculations)
   return [{
     key: fixedPages.notAssessed,
     title: 'Not assessed',
@@ -37,8 +39,13 @@ export function notAssessedPages(context: ViewContext): readonly Page[] {
   }]
 }
 
+/** How many results are missing for a vessel. */
+export const countNotAssessed = (vessel: Vessel, results: Results): number => countGaps(calculationsOf({ results, lookup: lookup(vessel) }))
+
+const countGaps = (calculations: readonly Calculation[]): number => calculations.reduce((sum, { gaps }) => sum + gaps.length, 0)
+
 /** Every result that a pass can leave out. What has no such figure is no gap: a tray has no fill, a removed cable no length. */
-function calculationsOf({ results, lookup }: ViewContext): readonly Calculation[] {
+function calculationsOf({ results, lookup }: Pick<ViewContext, 'results' | 'lookup'>): readonly Calculation[] {
   const { routing, feeding, currentCarryingCapacity, voltageDrop, protection, conductorSize } = results
   return [
     calculation(only(routing.byCable, tag => lookup.cables.get(tag)?.status !== 'removed'), {

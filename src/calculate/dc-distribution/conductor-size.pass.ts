@@ -1,0 +1,140 @@
+/** The smallest standard size that would do for each circuit, whatever size is fitted or planned. */
+import { lookup } from '../../model/lookup.js'
+import {
+  cableLengthM, designCurrentA, type FeedingResults, type RoutingResults, type SizeAdvice, type SizeChoice, type SizeResults, type VoltageDropResults,
+} from '../../model/results.js'
+import type { Circuit, Tag, Vessel } from '../../model/vessel.js'
+import type { Basis } from '../../references/basis/basis.js'
+import { enterAmpacityTable } from '../../references/tables/ampacity-table.js'
+import { cfrTable5 } from '../../references/tables/cfr-33-183-table-5.js'
+import { isoAnnexA } from '../../references/tables/iso-13297-annex-a.js'
+import type { ConductorSize } from '../../units/conductor-size.js'
+import { type CableUses, cableUses, pathWithin } from './circuit-cables.js'
+import { conductorOf } from './conductor.js'
+import { currentCarryingCapacity } from './current-carrying-capacity.calc.js'
+import { dropRule } from './drop-by-basis.js'
+import { ambientFactor, bundleFactorOf, type Reason, surroundings } from './surroundings.js'
+import { dropLimit } from './voltage-drop.pass.js'
+
+export function conductorSizePass(
+  vessel: Vessel, basis: Basis, routing: RoutingResults, feeding: FeedingResults, voltageDrop: VoltageDropResults,
+): SizeResults {
+  const shared: Shared = { vessel, basis, routing, feeding, voltageDrop, uses: cableUses(vessel, feeding) }
+  return { byCircuit: new Map(vessel.circuits.map(circuit => [circuit.tag, adviceFor(shared, circuit)])) }
+}
+
+interface Shared {
+  readonly vessel: Vessel
+  readonly basis: Basis
+  readonly routing: RoutingResults
+  readonly feeding: FeedingResults
+  readonly voltageDrop: VoltageDropResults
+  readonly uses: CableUses
+}
+type Needs = Extract<SizeAdvice, { readonly status: 'computed' }>['input']
+
+function adviceFor(shared: Shared, circuit: Circuit): SizeAdvice {
+  const needs = needsOf(shared, circuit)
+  if ('reason' in needs) return { status: 'not computed', reason: needs.reason }
+  const { basis, vessel } = shared
+  const { cables } = lookup(vessel)
+  const segments = shared.feeding.byCircuit.get(circuit.tag)?.segments ?? []
+  const inSheath = segments.every(({ cableTag }) => cables.get(cableTag)?.carries === 'both')
+  const minimum = basis.minimumSize[inSheath ? 'inSheath' : 'separate']
+  return {
+    status: 'computed',
+    mm2: smallest(basis, isoAnnexA.rows.map(({ size }) => size), needs, minimum),
+    awg: smallest(basis, cfrTable5.rows.map(({ size }) => size), needs, minimum),
+    input: needs,
+  }
+}
+
+function needsOf(shared: Shared, circuit: Circuit): Needs | Reason {
+  const { vessel, basis, feeding } = shared
+  const feed = feeding.byCircuit.get(circuit.tag)
+  const designA = designCurrentA(feed)
+  if (feed === undefined || designA === null) return { reason: 'the design current is not known' }
+  if (feed.sourceTag === null || feed.nominalVoltageV === null) return { reason: 'no source, and so no nominal voltage, is found for the circuit' }
+  const longest = longestPath(shared, circuit)
+  if ('reason' in longest) return longest
+  const feederDropV = dropAbove(shared, circuit, feed.chain)
+  if (typeof feederDropV !== 'number') return feederDropV
+  const allowedDropV = (dropLimit(vessel, basis, circuit, longest.loadTag).value / 100) * feed.nominalVoltageV - feederDropV
+  if (!(allowedDropV > 0)) return { reason: 'the feeders above lose all the voltage that the limit allows' }
+  const conditions = conditionsOf(shared, [...feed.supplySegments, ...feed.segments].map(({ cableTag }) => cableTag).concat(circuit.returnCableTags), feed.nominalVoltageV)
+  if ('reason' in conditions) return conditions
+  return {
+    designCurrentA: designA,
+    requiredCapacityA: Math.max(designA, circuit.protection?.ratedCurrentA ?? 0),
+    conductorLengthM: longest.conductorLengthM,
+    allowedDropV,
+    ...conditions,
+  }
+}
+
+/** The load at the end of the longest conductor; all of the design current is taken to flow so far, which errs on the safe side. */
+function longestPath({ vessel, basis, routing, feeding, uses }: Shared, circuit: Circuit): { readonly loadTag: Tag; readonly conductorLengthM: number } | Reason {
+  let longest: { readonly loadTag: Tag; readonly conductorLengthM: number } | null = null
+  for (const loadTag of circuit.loadTags) {
+    const path = pathWithin(vessel, basis.protection, circuit, feeding.byCircuit.get(circuit.tag)!, loadTag, uses)
+    if (path === null) return { reason: `no cable of the circuit reaches ${loadTag}` }
+    let conductorLengthM = 0
+    for (const { cableTag, timesLength } of path) {
+      const lengthM = cableLengthM(routing.byCable.get(cableTag))
+      if (lengthM === null) return { reason: `the length of cable ${cableTag} is not known` }
+      conductorLengthM += timesLength * lengthM
+    }
+    if (longest === null || conductorLengthM > longest.conductorLengthM) longest = { loadTag, conductorLengthM }
+  }
+  return longest ?? { reason: 'no load is recorded for the circuit' }
+}
+
+/** Voltage lost up to the distribution point that feeds the circuit; nothing at the battery itself. */
+function dropAbove({ voltageDrop }: Shared, circuit: Circuit, chain: readonly Tag[]): number | Reason {
+  const feederTag = chain.at(-2)
+  if (feederTag === undefined) return 0
+  const feeder = voltageDrop.byCircuit.get(feederTag)?.toLoads.find(({ loadTag }) => loadTag === circuit.fedFromTag)
+  return feeder?.voltageDropV ?? { reason: `the voltage drop of feeder ${feederTag} is not assessed` }
+}
+
+/** The coolest insulation, the hottest way and the fullest bundle among the circuit's cables. */
+function conditionsOf(
+  { vessel, basis, routing }: Shared, cableTags: readonly Tag[], nominalVoltageV: number,
+): { readonly insulationC: number; readonly ambientFactor: number; readonly bundleFactor: number } | Reason {
+  const insulations = cableTags.map(tag => conductorOf(vessel, tag).insulationC).filter(rating => rating !== null)
+  if (insulations.length === 0) return { reason: 'no insulation temperature is recorded for any cable of the circuit' }
+  const insulationC = Math.min(...insulations)
+  const column = basis.ampacity.columns.findLast(({ fromC }) => insulationC >= fromC)
+  if (column === undefined) return { reason: `the insulation is rated below the lowest column of ${basis.ampacity.title}` }
+  let factors = { ambientFactor: 1, bundleFactor: 1 }
+  for (const tag of cableTags) {
+    const around = surroundings(vessel, routing, tag)
+    if ('reason' in around) return around
+    const ambient = ambientFactor(basis.ampacity, column, around)
+    if ('reason' in ambient) return ambient
+    const bundle = bundleFactorOf(basis.bundle, around, nominalVoltageV)
+    if ('reason' in bundle) return bundle
+    factors = { ambientFactor: Math.min(factors.ambientFactor, ambient.factor), bundleFactor: Math.min(factors.bundleFactor, bundle.factor) }
+  }
+  return { insulationC, ...factors }
+}
+
+/** The first of the sizes, thin to thick, that is thick enough in every respect; null when none is. */
+export function smallest(basis: Basis, sizes: readonly ConductorSize[], needs: Needs, minimum: ConductorSize): SizeChoice | null {
+  const byDropMm2 = dropRule(basis).minimumMm2(needs.designCurrentA, needs.conductorLengthM, needs.allowedDropV)
+  const capacityA = (size: ConductorSize): number => {
+    const entry = enterAmpacityTable(basis.ampacity, size, needs.insulationC)
+    return 'reason' in entry ? 0
+      : currentCarryingCapacity({ tableCurrentA: entry.currentA, ambientFactor: needs.ambientFactor, bundleFactor: needs.bundleFactor }).currentCarryingCapacityA
+  }
+  const first = {
+    'minimum size': sizes.findIndex(({ crossSectionMm2 }) => crossSectionMm2 >= minimum.crossSectionMm2),
+    'voltage drop': sizes.findIndex(({ crossSectionMm2 }) => crossSectionMm2 >= byDropMm2),
+    'current-carrying capacity': sizes.findIndex(size => capacityA(size) >= needs.requiredCapacityA),
+  }
+  if (Object.values(first).includes(-1)) return null
+  const chosen = Math.max(...Object.values(first))
+  const governedBy = (Object.keys(first) as (keyof typeof first)[]).find(what => first[what] === chosen)!
+  const size = sizes[chosen]!
+  return { designation: size.designation, byDropMm2, capacityA: capacityA(size), governedBy }
+}

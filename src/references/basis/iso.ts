@@ -1,0 +1,35 @@
+import { isoAnnexA, isoBundleFactors } from '../tables/iso-13297-annex-a.js'
+import type { Basis } from './basis.js'
+import { commonReadings } from './readings.js'
+
+export const iso: Basis = {
+  id: 'iso',
+  title: 'ISO 13297',
+  voltageDropPercent: {
+    critical: { relation: 'at most', value: 3, citation: { source: 'iso-10133', place: 'navigation lights, bilge pumps, bilge blowers, vital equipment' } },
+    general: { relation: 'at most', value: 10, citation: { source: 'iso-13297', place: 'general limit at full load' } },
+    feeder: { relation: 'at most', value: 3, citation: { source: 'iso-10133', place: 'main conductors of panels and switchboards' } },
+  },
+  dropMethod: 'voltage-drop-by-iso-constant',
+  ampacity: isoAnnexA,
+  bundle: { requiredFromV: 0, ...isoBundleFactors },
+  protection: {
+    citation: { source: 'iso-13297', place: 'overcurrent protection: rating at most the current of table A.1', standing: 'from memory' },
+    permitted: null,
+    exempt: [{ reason: 'engine starting', citation: { source: 'iso-13297', place: 'overcurrent protection: battery to starter', standing: 'from memory' } }],
+  },
+  minimumSize: {
+    inSheath: { system: 'mm2', designation: '0.75', crossSectionMm2: 0.75 },
+    separate: { system: 'mm2', designation: '1', crossSectionMm2: 1 },
+    citation: { source: 'iso-10133', place: '7.7' },
+  },
+  readings: [
+    ...commonReadings,
+    'The constant 0.0164 Ω·mm²/m is below the resistivity of copper at 20 °C, so it understates the drop; the physical value stands beside it.',
+    'The bundle factor applies at every voltage, from four loaded conductors on.',
+  ],
+  citations: [
+    { source: 'iso-13297', place: '' },
+    { source: 'iso-10133', place: '' },
+  ],
+}
