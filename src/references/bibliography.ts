@@ -11,6 +11,8 @@ export interface Citation {
 
 export type Standing = 'public law' | 'published' | 'derived' | 'from memory' | 'common practice'
 export interface Source {
+  /** Short name by which the text cites it. */
+  readonly designation: string
   readonly title: string
   readonly publisher: string
   readonly edition: string | null
@@ -21,69 +23,69 @@ export interface Source {
 
 export const bibliography = {
   'astm-b258': {
-    title: 'Standard nominal diameters and cross-sectional areas of AWG sizes of solid round wires (ASTM B258)',
+    designation: 'ASTM B258', title: 'Standard nominal diameters and cross-sectional areas of AWG sizes of solid round wires',
     publisher: 'ASTM International', edition: null, standing: 'from memory',
     remark: 'The formula is confirmed by its two defining pairs: 4/0 is 211 600 cmil, 36 AWG is 25 cmil.',
   },
   'iec-60228': {
-    title: 'Conductors of insulated cables (IEC 60228)', publisher: 'IEC', edition: null, standing: 'published',
+    designation: 'IEC 60228', title: 'Conductors of insulated cables', publisher: 'IEC', edition: null, standing: 'published',
     remark: 'Class 5 maximum resistances read in three published tables that agree value by value.',
   },
   'iec-60028': {
-    title: 'International standard of resistance for copper (IEC 60028)', publisher: 'IEC', edition: null, standing: 'from memory',
+    designation: 'IEC 60028', title: 'International standard of resistance for copper', publisher: 'IEC', edition: null, standing: 'from memory',
     remark: '58.0 MS/m and 0.00393 1/K at 20 °C.',
   },
   'iso-13297': {
-    title: 'Small craft. Electrical systems. Alternating and direct current installations (ISO 13297)',
+    designation: 'ISO 13297', title: 'Small craft. Electrical systems. Alternating and direct current installations',
     publisher: 'ISO', edition: '2021, confirm against a purchased copy', standing: 'published',
     remark: 'Voltage-drop classes and constant read as quoted in published guides; conductor table, factors and protection rule from memory.',
   },
   'iso-10133': {
-    title: 'Small craft. Electrical systems. Extra-low-voltage d.c. installations (ISO 10133)',
+    designation: 'ISO 10133', title: 'Small craft. Electrical systems. Extra-low-voltage d.c. installations',
     publisher: 'ISO', edition: '2012, extracts', standing: 'published', remark: 'Extracts of clauses 4 and 7 read in public previews; Annex A from memory.',
   },
   'abyc-e11': {
-    title: 'AC and DC electrical systems on boats (ABYC E-11)', publisher: 'American Boat & Yacht Council', edition: null,
+    designation: 'ABYC E-11', title: 'AC and DC electrical systems on boats', publisher: 'American Boat & Yacht Council', edition: null,
     standing: 'published', remark: 'Read as quoted in published guides, catalogues and cable tables.',
   },
   '33-cfr-183': {
-    title: 'Code of Federal Regulations, title 33, part 183, subpart I: electrical systems', publisher: 'United States Government',
+    designation: '33 CFR 183', title: 'Code of Federal Regulations, title 33, part 183, subpart I: electrical systems', publisher: 'United States Government',
     edition: null, standing: 'public law',
     remark: 'Table 5 and the text were read in the law itself. Note 1 (engine spaces) and note 2 (bundles) were not: their standing is beside each figure.',
   },
   'iec-60364-4-43': {
-    title: 'Low-voltage electrical installations. Protection against overcurrent (IEC 60364-4-43)', publisher: 'IEC', edition: null,
+    designation: 'IEC 60364-4-43', title: 'Low-voltage electrical installations. Protection against overcurrent', publisher: 'IEC', edition: null,
     standing: 'from memory', remark: 'A land rule: design current, rating and capacity in rising order.',
   },
   'nec-chapter-9': {
-    title: 'National Electrical Code (NFPA 70), chapter 9, table 1: conduit fill', publisher: 'NFPA', edition: null, standing: 'published',
+    designation: 'NEC (NFPA 70)', title: 'National Electrical Code (NFPA 70), chapter 9, table 1: conduit fill', publisher: 'NFPA', edition: null, standing: 'published',
     remark: 'A land rule, used as advice.',
   },
   'iso-8820-3': {
-    title: 'Road vehicles. Fuse-links. Part 3: fuse-links with tabs (ISO 8820-3)', publisher: 'ISO', edition: null,
+    designation: 'ISO 8820-3', title: 'Road vehicles. Fuse-links. Part 3: fuse-links with tabs', publisher: 'ISO', edition: null,
     standing: 'from memory', remark: null,
   },
   'iso-8820-5': {
-    title: 'Road vehicles. Fuse-links. Part 5: fuse-links with axial terminals, strip fuse-links (ISO 8820-5)', publisher: 'ISO', edition: null,
+    designation: 'ISO 8820-5', title: 'Road vehicles. Fuse-links. Part 5: fuse-links with axial terminals, strip fuse-links', publisher: 'ISO', edition: null,
     standing: 'from memory', remark: null,
   },
   'ul-248-15': {
-    title: 'Low-voltage fuses. Part 15: class T fuses (UL 248-15)', publisher: 'UL Standards & Engagement', edition: null,
+    designation: 'UL 248-15', title: 'Low-voltage fuses. Part 15: class T fuses', publisher: 'UL Standards & Engagement', edition: null,
     standing: 'from memory', remark: null,
   },
-  'common-practice': { title: 'Common practice of the trade, no published source', publisher: '', edition: null, standing: 'common practice', remark: null },
+  'common-practice': { designation: 'common practice', title: 'Common practice of the trade, no published source', publisher: '', edition: null, standing: 'common practice', remark: null },
   'heat-balance': {
-    title: 'Steady heat balance of a conductor', publisher: '', edition: null, standing: 'derived', remark: 'An estimate, used for the physical voltage drop only.',
+    designation: 'heat balance of a conductor', title: 'Steady heat balance of a conductor', publisher: '', edition: null, standing: 'derived', remark: 'An estimate, used for the physical voltage drop only.',
   },
-  'circuit-theory': { title: "Ohm's law and Kirchhoff's laws", publisher: '', edition: null, standing: 'derived', remark: null },
+  'circuit-theory': { designation: 'circuit theory', title: "Ohm's law and Kirchhoff's laws", publisher: '', edition: null, standing: 'derived', remark: null },
 } as const satisfies Record<string, Source>
 
 /** How a cited figure was confirmed. */
 export const standingOf = (citation: Citation): Standing => citation.standing ?? bibliography[citation.source].standing
 
-/** "Title, place (from memory: …)": a citation in words, with a warning where no copy of the source was at hand. */
+/** "ISO 13297, place (from memory; …)": a citation in words, with a warning where no copy of the source was at hand. */
 export function cite(citation: Citation): string {
   const source: Source = bibliography[citation.source]
-  const words = [source.title, citation.place].filter(part => part !== '').join(', ')
+  const words = [source.designation, citation.place].filter(part => part !== '').join(', ')
   return standingOf(citation) === 'from memory' ? `${words} (from memory; confirm against the source)` : words
 }

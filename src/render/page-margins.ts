@@ -7,7 +7,7 @@ const cssString = (text: string): string => `"${text.replace(/[\\"]/g, c => `\\$
 const lines = (...parts: readonly string[]): string => parts.map(cssString).join(' "\\A" ')
 
 export function pageMargins(block: TitleBlock): string {
-  const cell = 'font: 600 8pt/1.35 "Plex Condensed"; color: #17242d; white-space: pre; vertical-align: top; border-top: 1.2pt solid #17242d; padding: 1.6mm 2.4mm 0;'
+  const cell = 'font: 600 8pt/1.35 "IBM Plex Sans Condensed"; color: #17242d; white-space: pre; vertical-align: top; border-top: 1.2pt solid #17242d; padding: 1.6mm 2.4mm 0;'
   const boxes = `
   @bottom-left { content: ${lines(block.vessel, block.title)}; width: 38%; text-align: left; padding-left: 0 !important; ${cell} }
   @bottom-center { content: ${lines(`No. ${block.documentNumber}`, `Prepared ${block.preparedBy} · checked ${block.checkedBy}`)}; width: 38%; text-align: left; ${cell} border-left: 0.6pt solid #17242d; }

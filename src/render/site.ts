@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url'
 import Eleventy, { type EleventyConfig } from '@11ty/eleventy'
 import temml from 'temml'
 import { anchorOf } from '../view/site-map.js'
-import type { Chapter, Page, View } from '../view/view-model.js'
+import type { Block, Chapter, Page, View } from '../view/view-model.js'
 import { type Place, hrefOf, pathOf, printedPlace, relink, sitePlace } from './links.js'
 import { markdownToHtml } from './markdown.js'
 import { pageMargins } from './page-margins.js'
@@ -66,14 +66,14 @@ function globalData(view: View, options: SiteOptions): Record<string, unknown> {
 
 const shapeOf = (widthPx: number, heightPx: number): 'wide' | 'tall' => (widthPx >= heightPx ? 'wide' : 'tall')
 
-interface ManualPage { readonly page: Page; readonly place: Place; readonly ownTitle: boolean; readonly opens: boolean }
+interface ManualPage { readonly page: Page; readonly blocks: readonly Block[]; readonly place: Place; readonly ownTitle: boolean; readonly opens: boolean }
 
 function manualChapter(view: View, chapter: Chapter) {
   const byKey = new Map(view.pages.map(page => [page.key, page]))
   const pages = chapter.pageKeys.map((key, i): ManualPage => {
     const page = byKey.get(key)
     if (page === undefined) throw new Error(`chapter ${chapter.number} names page ${key}, which does not exist`)
-    return { page, place: printedPlace(key), ownTitle: page.title !== chapter.title, opens: i === 0 }
+    return { page, blocks: page.printed ?? page.blocks, place: printedPlace(key), ownTitle: page.title !== chapter.title, opens: i === 0 }
   })
-  return { ...chapter, pages, listed: pages.filter(({ ownTitle }) => ownTitle).map(({ page }) => page) }
+  return { ...chapter, pages, inContents: chapter.listed ? pages.filter(({ ownTitle }) => ownTitle).map(({ page }) => page) : [] }
 }

@@ -39,10 +39,12 @@ export function sayAgainst(
 
 /**
  * A value for a sum that is to be redone by hand, in the unit that the formula uses: inputs with six significant digits,
- * results with four, so that the printed inputs lead to the printed result.
+ * results and temperatures (of which a hundredth of a degree moves nothing that is printed) with four, so that the printed
+ * inputs lead to the printed result.
  */
 export function sayForWorking(name: string, value: number, role: 'input' | 'result' = 'input'): string {
-  return withUnit(plain(value, role === 'input' ? 6 : 4), unitOfName(name))
+  const unit = unitOfName(name)
+  return withUnit(plain(value, role === 'input' && unit.quantity !== 'temperature' ? 6 : 4), unit)
 }
 
 /** "2.5 mm²", "14 AWG". */

@@ -19,7 +19,8 @@ export function assessCircuit({ results }: ViewContext, circuit: Circuit): Circu
   const drop = results.voltageDrop.byCircuit.get(circuit.tag) ?? null
   const protection = results.protection.byCircuit.get(circuit.tag) ?? null
   const feed = results.feeding.byCircuit.get(circuit.tag)
-  const cableTags = [...new Set([...(feed?.supplySegments ?? []), ...(feed?.segments ?? [])].map(segment => segment.cableTag))]
+  const walked = [...(feed?.supplySegments ?? []), ...(feed?.segments ?? [])].map(segment => segment.cableTag)
+  const cableTags = [...new Set([...walked, ...circuit.returnCableTags])]
   const capacities = cableTags.map(tag => [tag, results.currentCarryingCapacity.byCable.get(tag)] as const)
   const comparisons = [
     ...(drop?.toLoads.map(load => load.comparison) ?? []),

@@ -13,7 +13,7 @@ import { oneLineDiagrams } from './diagrams/one-line.mermaid.js'
 import { systemDiagrams } from './diagrams/systems.mermaid.js'
 import { basisPages } from './pages/basis.view.js'
 import { cablePages, wirewayPages } from './pages/cables.view.js'
-import { circuitPages } from './pages/circuits.view.js'
+import { circuitPages, printedIntroduction } from './pages/circuits.view.js'
 import { equipmentPages } from './pages/equipment.view.js'
 import { findingKindPages } from './pages/finding-kinds.view.js'
 import { findingsPages } from './pages/findings.view.js'
@@ -46,7 +46,7 @@ export function makeView({ vessel, results, basis, findings, content, registries
     titleBlock: titleBlock(context),
     cover: cover(context),
     pages,
-    chapters: chapters(pages),
+    chapters: chapters(context, pages),
     navigation: navigation(context),
     schedules: schedules(context),
   }
@@ -85,7 +85,7 @@ const byAbout = (diagrams: readonly Diagram[]): ReadonlyMap<Tag | null, readonly
 function titleBlock({ vessel: { identity, document }, basis }: ViewContext): TitleBlock {
   const orDash = (text: string | null) => text ?? '–'
   return {
-    title: 'Handover manual, electrical and electronic systems',
+    title: 'Handover manual',
     vessel: identity.hullNumber === null ? identity.name : `${identity.name}, hull ${identity.hullNumber}`,
     documentNumber: orDash(document.number),
     issue: orDash(document.issue),
@@ -114,24 +114,24 @@ function cover({ vessel: { identity, document }, basis }: ViewContext): Cover {
 }
 
 /** The printed manual: chapters in reading order. Pages of single cables and wireways are on the site only; their index rows are printed. */
-function chapters(pages: readonly Page[]): readonly Chapter[] {
+function chapters(context: ViewContext, pages: readonly Page[]): readonly Chapter[] {
   const under = (folder: string): readonly PageKey[] => pages.map(({ key }) => key).filter(key => key.startsWith(`${folder}/`))
-  const chapter = (title: string, pageKeys: readonly PageKey[], layout: Partial<Pick<Chapter, 'compact' | 'landscape'>> = {}) =>
-    ({ title, pageKeys, compact: false, landscape: false, ...layout })
+  const chapter = (title: string, pageKeys: readonly PageKey[], layout: Partial<Pick<Chapter, 'compact' | 'landscape' | 'listed' | 'introduction'>> = {}) =>
+    ({ title, pageKeys, introduction: null, compact: false, landscape: false, listed: true, ...layout })
   return [
     chapter('Safety', [fixedPages.safety]),
     chapter('How to read this manual', [fixedPages.howToRead]),
     chapter('The vessel and this document', [fixedPages.vessel]),
-    chapter('Systems', under('systems')),
-    chapter('Zones', under('zones')),
+    chapter('Systems', under('systems'), { compact: true }),
+    chapter('Zones', under('zones'), { compact: true }),
     chapter('Power: one-line diagrams', [fixedPages.electrical]),
     chapter('Panels and modules', [fixedPages.panels, ...under('panels')]),
     chapter('Circuit schedule', [fixedPages.circuits], { landscape: true }),
-    chapter('Circuits and their working', under('circuits'), { compact: true }),
+    chapter('Circuits and their working', under('circuits'), { compact: true, listed: false, introduction: printedIntroduction(context) }),
     chapter('Data networks', under('networks')),
     chapter('Cable and label index', [fixedPages.cables], { landscape: true }),
     chapter('Wireways', [fixedPages.wireways], { landscape: true }),
-    chapter('Equipment', [fixedPages.equipment, ...under('equipment')], { compact: true }),
+    chapter('Equipment', [fixedPages.equipment, ...under('equipment')], { compact: true, listed: false }),
     chapter('Findings', [fixedPages.findings, fixedPages.notAssessed], { compact: true }),
     chapter('Basis of calculation', [fixedPages.basis, fixedPages.methods, fixedPages.findingKinds]),
     chapter('Index of names', [fixedPages.find]),

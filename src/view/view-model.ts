@@ -48,6 +48,8 @@ export interface Page {
   readonly kicker: string | null
   readonly lead: Text | null
   readonly blocks: readonly Block[]
+  /** What the printed manual shows of it, where that is less than the page; null: the same. */
+  readonly printed: readonly Block[] | null
   /** Links back up: contents → chapter. */
   readonly trail: readonly Link[]
 }
@@ -56,11 +58,15 @@ export interface Chapter {
   readonly number: string
   readonly title: string
   readonly anchor: string
+  /** Said once at the chapter's head. */
+  readonly introduction: Text | null
   /** Pages printed in this chapter, in order. `compact`: without starting a new sheet each. */
   readonly pageKeys: readonly PageKey[]
   readonly compact: boolean
   /** Sheets turned on their side, for wide schedules. */
   readonly landscape: boolean
+  /** Whether the table of contents lists its pages; long runs are found through the index instead. */
+  readonly listed: boolean
 }
 
 // --- text ------------------------------------------------------------------------------------------------------------
@@ -96,7 +102,8 @@ export type Block =
 export interface Paragraph { readonly is: 'paragraph'; readonly text: Text }
 
 /** Label and value, one a line. */
-export interface Facts { readonly is: 'facts'; readonly caption: string | null; readonly entries: readonly { readonly label: string; readonly value: Text }[] }
+/** `dense`: in two columns where there is room. */
+export interface Facts { readonly is: 'facts'; readonly caption: string | null; readonly dense?: boolean; readonly entries: readonly { readonly label: string; readonly value: Text }[] }
 
 export interface Table {
   readonly is: 'table'

@@ -29,7 +29,7 @@ export const everyBlock: readonly Block[] = [
   { is: 'cards', cards: [{ title: 'A card', to: 'equipment/p1', text: ['Text.'] }] },
 ]
 
-const page = (key: string, title: string, blocks: readonly Block[] = []): Page => ({ key, title, kicker: 'Kicker', lead: ['Lead.'], blocks, trail: [] })
+const page = (key: string, title: string, blocks: readonly Block[] = []): Page => ({ key, title, kicker: 'Kicker', lead: ['Lead.'], blocks, printed: null, trail: [] })
 
 export const aView: View = {
   vesselName: 'Test Boat',
@@ -37,8 +37,8 @@ export const aView: View = {
   cover: { subtitle: 'A boat', facts: [{ label: 'MMSI', value: ['000000000'] }], note: 'A note.' },
   pages: [page('home', 'Test Boat', everyBlock), page('find', 'Find'), page('equipment/p1', 'P1 Display', everyBlock.filter(block => block.is !== 'table'))],
   chapters: [
-    { number: '1', title: 'Test Boat', anchor: 'chapter-1', pageKeys: ['home'], compact: false, landscape: false },
-    { number: '2', title: 'Equipment', anchor: 'chapter-2', pageKeys: ['equipment/p1'], compact: true, landscape: true },
+    { number: '1', title: 'Test Boat', anchor: 'chapter-1', introduction: null, pageKeys: ['home'], compact: false, landscape: false, listed: true },
+    { number: '2', title: 'Equipment', anchor: 'chapter-2', introduction: ['Said once.'], pageKeys: ['equipment/p1'], compact: true, landscape: true, listed: true },
   ],
   navigation: [{ title: 'Equipment', key: 'equipment/p1', children: [{ title: 'P1', key: 'equipment/p1', children: [] }] }],
   schedules: [],

@@ -24,6 +24,7 @@ export function basisPages(context: ViewContext): readonly Page[] {
     title,
     kicker: null,
     lead: ['This installation is held against ', strong(basis.title), '. Formulas are under ', linkTo(fixedPages.methods, 'Calculations'), '.'],
+    printed: null,
     trail: [],
     blocks: [
       { is: 'markdown', source: markdown },
@@ -101,10 +102,9 @@ function standingText(citation: Citation): Text {
   return [standing === 'from memory' ? strong('from memory') : standing]
 }
 
-/** By its designation where its title ends with one: "ISO 10133, 7.7". The full title is in the table of sources. */
+/** By its designation: "ISO 10133, 7.7". The full title is in the table of sources. */
 function sourceText({ source, place }: Citation): string {
-  const { title } = bibliography[source]
-  const [, designation = title] = /\(([^()]+)\)$/.exec(title) ?? []
+  const { designation } = bibliography[source]
   return place === '' ? designation : `${designation}, ${place}`
 }
 
@@ -288,6 +288,7 @@ function bibliographyTable(): Table {
     caption: 'Sources',
     empty: '',
     columns: [
+      { title: 'Cited as', width: 'short', cell: key => [sourceOf(key).designation] },
       { title: 'Title', width: 'text', cell: key => [sourceOf(key).title] },
       { title: 'Publisher', width: 'short', cell: key => orDash(sourceOf(key).publisher || null) },
       { title: 'Edition', width: 'short', cell: key => orDash(sourceOf(key).edition) },

@@ -85,6 +85,7 @@ export function cablePages(context: ViewContext): readonly Page[] {
       title: 'Cable and label index',
       kicker: null,
       lead: [`${counted(cables.length, 'cable')}. Each carries its tag and both ends on a label at either end.`],
+      printed: null,
       trail: [],
       blocks: [cablesTable(context, cables, { id: 'cable-index', caption: 'Cables by tag', anchors: true })],
     },
@@ -128,6 +129,7 @@ function cablePage(context: ViewContext, cable: Cable): Page {
     title: cable.name === null ? `Cable ${cable.tag}` : `${cable.tag} ${cable.name}`,
     kicker: 'Cable',
     lead: null,
+    printed: null,
     trail: [{ text: 'Cables', to: fixedPages.cables }],
     blocks: blocks.filter(block => block !== null),
   }
@@ -141,6 +143,7 @@ export function wirewayPages(context: ViewContext): readonly Page[] {
       title: 'Wireways',
       kicker: null,
       lead: ['The stretches that cables run through, how many loaded conductors share each, and how full the conduits are.'],
+      printed: null,
       trail: [],
       blocks: [wirewayTable(context, wireways, { anchors: true })],
     },
@@ -202,6 +205,7 @@ function wirewayPage(context: ViewContext, wireway: Wireway): Page {
     title: wireway.name === null ? `Wireway ${wireway.tag}` : `${wireway.tag} ${wireway.name}`,
     kicker: 'Wireway',
     lead: null,
+    printed: null,
     trail: [{ text: 'Wireways', to: fixedPages.wireways }],
     blocks: blocks.filter(block => block !== null),
   }

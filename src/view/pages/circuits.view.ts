@@ -1,5 +1,5 @@
 /** The circuit schedule and a page for each circuit, on which every figure can be redone by hand. */
-import { cableLengthM, type CircuitDrop, designCurrentA, type LoadDrop, type Outcome } from '../../model/results.js'
+import { cableLengthM, type CircuitDrop, type CircuitFeed, designCurrentA, type LoadDrop, type Outcome } from '../../model/results.js'
 import type { Circuit, Tag } from '../../model/vessel.js'
 import { cite } from '../../references/bibliography.js'
 import { say, sayAgainst, sayForWorking, saySize } from '../../units/format.js'
@@ -10,7 +10,7 @@ import { sayOrDash } from '../say.js'
 import { fixedPages } from '../site-map.js'
 import { byTag, tableOf } from '../tables.js'
 import { counted, dash, joined, muted, orDash } from '../text.js'
-import type { Block, Page, Paragraph, Table, Text, Working } from '../view-model.js'
+import type { Block, Facts, Page, Paragraph, Row, Table, Text, Working } from '../view-model.js'
 import { methodOf, workingOf } from '../working.js'
 import { circuitPlace, protectionText } from './circuit-parts.js'
 
@@ -22,6 +22,7 @@ export function circuitPages(context: ViewContext): readonly Page[] {
       title: 'Circuit schedule',
       kicker: null,
       lead: [`${counted(circuits.length, 'circuit')}. Drop is the largest from the source to a load, feeder and branch added. The working of each figure is on the circuit’s own page.`],
+      printed: null,
       trail: [],
       blocks: [circuitTable(context, circuits, { id: 'circuit-schedule', caption: 'Circuits by tag' })],
     },
@@ -51,6 +52,21 @@ export function circuitTable(context: ViewContext, circuits: readonly Circuit[],
       { title: 'Verdict', width: 'short', cell: circuit => [verdictMark(circuitVerdict(of(circuit)))] },
     ],
     note: ['Ampacity: the least current-carrying capacity among the circuit’s cables. Margin to protection: ampacity less the rating of the protective device. n.a.: not assessed, see the circuit’s page.'],
+  })
+}
+
+/** Circuits as on a panel's legend: what, rated how, feeding what. */
+export function legendTable(context: ViewContext, circuits: readonly Circuit[], { id, caption }: { id: string; caption: string }): Table {
+  return tableOf(circuits.toSorted(byTag), {
+    id,
+    caption,
+    empty: 'No circuit is recorded.',
+    columns: [
+      { title: 'Circuit', width: 'tag', cell: circuit => [context.tag(circuit.tag)] },
+      { title: 'Name', width: 'text', cell: circuit => [circuit.name] },
+      { title: 'Protection', width: 'short', cell: circuit => [protectionText(circuit)] },
+      { title: 'Feeds', width: 'text', cell: circuit => joined(circuit.loadTags.map(context.named), { is: 'break' }) },
+    ],
   })
 }
 
@@ -102,12 +118,71 @@ function circuitPage(context: ViewContext, circuit: Circuit): Page {
     title: `${circuit.tag} ${circuit.name}`,
     kicker: `${isFeeder ? 'Feeder' : 'Circuit'}${panel === undefined ? '' : ` of ${panel.name}`}`,
     lead: circuit.purpose === null ? null : [circuit.purpose],
+    printed: printedWorking(context, circuit, assessment),
     trail: panel === undefined ? [{ text: 'Circuits', to: fixedPages.circuits }] : [{ text: 'Panels', to: fixedPages.panels }, { text: panel.name, to: context.addressOf(panel.tag)! }],
     blocks: blocks.filter(block => block !== null),
   }
 }
 
-function circuitFacts(context: ViewContext, circuit: Circuit, assessment: CircuitAssessment): Block {
+/** On paper the same figures in fewer lines; the formulas stand once, in the chapter on the basis. */
+function printedWorking(context: ViewContext, circuit: Circuit, assessment: CircuitAssessment): readonly Block[] {
+  const facts = circuitFacts(context, circuit, assessment)
+  const feed = context.results.feeding.byCircuit.get(circuit.tag)
+  const current = designCurrentA(feed)
+  const worst = assessment.drop?.worst ?? null
+  const entries = [
+    ...facts.entries.filter(({ label }) => label !== 'Cables' && label !== 'Normally'),
+    { label: 'Design current', value: current === null ? [muted('not assessed')] : [sayForWorking('designCurrentA', current, 'result'), ...partsInWords(feed)] },
+    ...(worst === null ? [] : [{
+      label: 'Voltage drop', value: [
+        `${sayForWorking('voltageDropV', worst.voltageDropV, 'result')} of ${say('nominalVoltageV', worst.nominalVoltageV)}: `, ...comparisonText(worst.comparison, context),
+        ...(worst.physicalDropPercent === null ? [] : [muted(`; physical ${sayForWorking('voltageDropPercent', worst.physicalDropPercent, 'result')}`)]),
+      ] as Text,
+    }]),
+    ...(protectionBlock(context, circuit, assessment)?.entries.filter(({ label }) => label !== 'Limit from') ?? []),
+    ...sizeInWords(context, circuit),
+    ...(assessment.notAssessed.length === 0 ? [] : [{ label: 'Not assessed', value: joined(assessment.notAssessed.map(reason => [reason]), { is: 'break' }) }]),
+  ]
+  return [
+    { ...facts, entries, dense: true },
+    ...(worst === null ? [] : [printedDrop(context, circuit, worst)]),
+    ...[capacityTable(context, assessment)].filter(table => table !== null).map(table => ({ ...table, note: null })),
+  ]
+}
+
+/** The circuit's own cables one by one; of a feeder the sum, whose steps stand under the feeder itself. */
+function printedDrop(context: ViewContext, circuit: Circuit, worst: LoadDrop): Table {
+  const own = dropSteps(context, { ...worst, steps: worst.steps.filter(step => step.circuitTag === circuit.tag) })
+  const feeders = [...new Set(worst.steps.map(step => step.circuitTag))].filter(tag => tag !== circuit.tag)
+  const sums = feeders.map((tag): Row => {
+    const steps = worst.steps.filter(step => step.circuitTag === tag)
+    const physical = steps.map(step => (step.physical.status === 'computed' ? step.physical.output.voltageDropV : null))
+    const sum = (values: readonly number[]) => sayForWorking('voltageDropV', values.reduce((total, value) => total + value, 0), 'result')
+    return {
+      level: null, anchor: null, cells: [
+        [context.tag(tag)], [muted('feeder')], dash, dash, dash, [sum(steps.map(step => step.byBasis.output.voltageDropV))], dash, dash,
+        physical.every(value => value !== null) ? [sum(physical)] : dash,
+      ],
+    }
+  })
+  return { ...own, rows: [...sums, ...own.rows], note: null }
+}
+
+/** `(P1 5 A, P2 3 A × 0.5)` */
+function partsInWords(feed: CircuitFeed | undefined): Text {
+  const parts = feed?.currentParts ?? []
+  if (parts.length === 0) return []
+  return [muted(` (${parts.map(({ tag, currentA, demandFactor }) => `${tag} ${sayForWorking('currentA', currentA)}${demandFactor === 1 ? '' : ` × ${demandFactor}`}`).join(', ')})`)]
+}
+
+function sizeInWords(context: ViewContext, circuit: Circuit): readonly { readonly label: string; readonly value: Text }[] {
+  const advice = context.results.conductorSize.byCircuit.get(circuit.tag)
+  if (advice?.status !== 'computed') return []
+  const sizes = [advice.mm2 === null ? null : `${advice.mm2.designation} mm²`, advice.awg === null ? null : `${advice.awg.designation} AWG`].filter(size => size !== null)
+  return [{ label: 'Smallest size', value: [sizes.join(' or ') || 'none of the standard sizes', ...(advice.mm2 === null ? [] : [muted(`, decided by ${advice.mm2.governedBy}`)])] }]
+}
+
+function circuitFacts(context: ViewContext, circuit: Circuit, assessment: CircuitAssessment): Facts {
   const feed = context.results.feeding.byCircuit.get(circuit.tag)
   return {
     is: 'facts', caption: null, entries: [
@@ -164,6 +239,14 @@ function dropBlocks(context: ViewContext, { drop }: CircuitAssessment): readonly
   ]
 }
 
+const assumedAlike = '* Single-core cable; the way back is taken to be like the way out.'
+
+/** What holds for every table of the chapter, said once. */
+export const printedIntroduction = ({ basis }: ViewContext): Text => [
+  'The drop is that to the load which is worst off. Of a feeder the sum is given; its steps stand under the feeder itself. Conductor length is out and back; ',
+  `“back” marks a cable of the way back alone. ${assumedAlike} Capacity = table × ambient factor × bundle factor; table: ${cite(basis.ampacity.citation)}. The formulas are in the chapter on the basis of calculation.`,
+]
+
 const inputsOf = (outcome: Outcome): Readonly<Record<string, number>> => (outcome.status === 'computed' ? outcome.input : {})
 
 function dropSteps(context: ViewContext, worst: LoadDrop): Table {
@@ -188,10 +271,7 @@ function dropSteps(context: ViewContext, worst: LoadDrop): Table {
       { title: 'Conductor at', width: 'number', cell: step => shown(step, 'conductorTemperatureC') },
       { title: 'Physical drop', width: 'number', cell: step => (step.physical.status === 'computed' ? [sayForWorking('voltageDropV', step.physical.output.voltageDropV, 'result')] : dash) },
     ],
-    note: [
-      `Conductor length: out and back. By the basis: ${basisMethod.title}. Physical: by the conductor’s resistance at its temperature.`,
-      ...(worst.steps.some(step => step.returnAssumedAlike) ? [' * Single-core cable; the way back is taken to be like the way out.'] : []),
-    ],
+    note: [`Conductor length: out and back. By the basis: ${basisMethod.title}. Physical: by the conductor’s resistance at its temperature.${worst.steps.some(step => step.returnAssumedAlike) ? ` ${assumedAlike}` : ''}`],
   })
 }
 
@@ -230,18 +310,18 @@ function capacityTable(context: ViewContext, { cableTags }: CircuitAssessment): 
     empty: '',
     columns: [
       { title: 'Cable', width: 'tag', cell: row => [context.tag(row.tag)] },
-      { title: 'Table entered at', width: 'text', cell: row => [row.capacity.lookup.map(({ label, text }) => `${label}: ${text}`).join('; ')] },
+      { title: 'Table entered at', width: 'text', cell: row => joined(row.capacity.lookup.filter(({ label }) => label !== 'Table').map(({ label, text }) => [muted(`${label}: `), text]), '; ') },
       { title: 'Table', width: 'number', cell: row => input(row, 'tableCurrentA') },
       { title: 'Ambient', width: 'number', cell: row => input(row, 'ambientFactor') },
       { title: 'Bundle', width: 'number', cell: row => input(row, 'bundleFactor') },
       { title: 'Capacity', width: 'number', cell: row => (row.capacity.outcome.status === 'computed' ? [sayForWorking('capacityA', row.capacity.outcome.output.currentCarryingCapacityA, 'result')] : [muted('not assessed')]) },
       { title: 'Design current', width: 'text', cell: row => (row.capacity.comparison === null ? dash : comparisonText(row.capacity.comparison, context)) },
     ],
-    note: ['Capacity = table × ambient factor × bundle factor.'],
+    note: [`Capacity = table × ambient factor × bundle factor. Table: ${cite(context.basis.ampacity.citation)}.`],
   })
 }
 
-function protectionBlock(context: ViewContext, circuit: Circuit, { protection }: CircuitAssessment): Block | null {
+function protectionBlock(context: ViewContext, circuit: Circuit, { protection }: CircuitAssessment): Facts | null {
   if (protection === null || protection.ratedCurrentA === null) return null
   return {
     is: 'facts', caption: `Protection ${protectionText(circuit)}`, entries: [

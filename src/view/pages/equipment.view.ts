@@ -6,6 +6,7 @@ import { say, sayBoth } from '../../units/format.js'
 import { assessCircuit, circuitVerdict, verdictMark } from '../assessment.js'
 import { cablesTable } from './cables.view.js'
 import { calloutOf } from './safety.view.js'
+import { legendTable } from './circuits.view.js'
 import { circuitPlace, protectionText } from './circuit-parts.js'
 import type { ViewContext } from '../context.js'
 import { findingCards } from '../finding-cards.js'
@@ -25,6 +26,7 @@ export function equipmentPages(context: ViewContext): readonly Page[] {
       title: 'Equipment list',
       kicker: null,
       lead: [`${counted(items.length, 'item')} in the order of their tags.`],
+      printed: null,
       trail: [],
       blocks: [equipmentTable(context, items, 'equipment-list', 'Equipment, batteries and busbars')],
     },
@@ -61,7 +63,7 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
     whereFacts(context, item, circuits),
     ...context.content.cautions.filter(({ equipmentKinds: kinds }) => kinds.includes(cautionKind)).map(calloutOf),
     circuits.length === 0 ? null : supplyTable(context, circuits),
-    fed.length === 0 ? null : fedTable(context, fed),
+    fed.length === 0 ? null : legendTable(context, fed, { id: 'feeds', caption: 'Circuits fed from here' }),
     cables.length === 0 ? null : cablesTable(context, cables, { id: 'cables', caption: 'Cables that end here', seenFrom: item.tag }),
     'ports' in item && item.ports.length > 0 ? portTable(context, item) : null,
     neighbours(context, item.tag),
@@ -74,10 +76,29 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
     title: `${item.tag} ${item.name}`,
     kicker: 'kind' in item ? kindTitle(item.kind) : 'chemistry' in item ? 'Battery bank' : 'Busbar',
     lead: 'description' in item && item.description !== null ? [item.description] : null,
+    printed: printedEntry(context, item, circuits),
     trail: [{ text: 'Equipment', to: fixedPages.equipment }],
     blocks: blocks.filter(block => block !== null),
   }
 }
+
+/** On paper an entry of a few lines: what, where, fuse, cables, neighbours. */
+function printedEntry(context: ViewContext, item: Equipment | Battery | Busbar, circuits: readonly Circuit[]): readonly Block[] {
+  const cables = context.lookup.cablesAt.get(item.tag) ?? []
+  const facts = whereFacts(context, item, circuits)
+  const entries = [
+    ...facts.entries.filter(({ label }) => !onSiteOnly.has(label)),
+    ...(cables.length === 0 ? [] : [{
+      label: 'Cables',
+      value: joined(cables.toSorted(byTag).map(cable => {
+        const [near, far] = cable.from.tag === item.tag ? [cable.from, cable.to] : [cable.to, cable.from]
+        return [context.tag(cable.tag), ...(near.terminal === null ? [] : [muted(` ${near.terminal}`)]), ' to ', context.tag(far.tag)]
+      }), '; '),
+    }]),
+  ]
+  return [{ ...facts, entries, dense: true }]
+}
+const onSiteOnly = new Set(['Position', 'Mass'])
 
 function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, circuits: readonly Circuit[]): Facts {
   const { vessel } = context
@@ -161,20 +182,6 @@ export function chainText(context: ViewContext, circuit: Circuit): Text {
   if (feed === undefined || feed.sourceTag === null) return [muted('no source reached')]
   const chain = feed.chain.toReversed().map(tag => context.lookup.circuits.get(tag)!)
   return joined([...chain.flatMap(c => [[context.tag(c.tag)], [context.tag(c.fedFromTag)]])], ' ← ')
-}
-
-function fedTable(context: ViewContext, circuits: readonly Circuit[]): Table {
-  return tableOf(circuits, {
-    id: 'feeds',
-    caption: 'Circuits fed from here',
-    empty: '',
-    columns: [
-      { title: 'Circuit', width: 'tag', cell: circuit => [context.tag(circuit.tag)] },
-      { title: 'Name', width: 'text', cell: circuit => [circuit.name] },
-      { title: 'Protection', width: 'short', cell: circuit => [protectionText(circuit)] },
-      { title: 'Feeds', width: 'text', cell: circuit => joined(circuit.loadTags.map(context.named), { is: 'break' }) },
-    ],
-  })
 }
 
 function portTable(context: ViewContext, item: Equipment): Table {

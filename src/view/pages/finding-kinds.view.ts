@@ -32,6 +32,7 @@ export function findingKindPages({ registries }: ViewContext): readonly Page[] {
       'Of the three digits the first says: 1, a limit is not met; 2, data are missing; 3, something is doubtful. ',
       'Those of this vessel are under ', linkTo(fixedPages.findings, 'Findings'), '.',
     ],
+    printed: null,
     trail: [{ text: 'Findings', to: fixedPages.findings }],
     blocks: domains.map((domain): Block => domainTable(domain, kinds.filter(kind => domainOf(kind) === domain))),
   }]

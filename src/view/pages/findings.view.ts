@@ -25,6 +25,7 @@ export function findingsPages(context: ViewContext): readonly Page[] {
     title: 'Findings',
     kicker: null,
     lead: [`${lead}. What could not be calculated is no finding: it is listed under `, linkTo(fixedPages.notAssessed, 'Not assessed'), '.'],
+    printed: null,
     trail: [],
     blocks: [
       kindCounts(groups.flatMap(({ findings }) => findings)),

@@ -14,6 +14,6 @@ export function generalText({ content }: ViewContext, name: string): ContentPage
 export function frontMatterPages(context: ViewContext): readonly Page[] {
   return [fixedPages.howToRead, fixedPages.glossary].map(key => {
     const { title, markdown } = generalText(context, key)
-    return { key, title, kicker: null, lead: null, trail: [], blocks: [{ is: 'markdown', source: markdown }] }
+    return { key, title, kicker: null, lead: null, printed: null, trail: [], blocks: [{ is: 'markdown', source: markdown }] }
   })
 }

@@ -20,6 +20,7 @@ export function methodPages({ registries: { methods } }: ViewContext): readonly 
       `${counted(methods.length, 'calculation')}, each with its formula and with values from outside that it was held against, ${checks} in all. `,
       'Quantities enter a formula in the unit printed beside their symbol. Nothing is rounded on the way.',
     ],
+    printed: null,
     trail: [{ text: 'Basis of calculation', to: fixedPages.basis }],
     blocks: methods.flatMap((method): readonly Block[] => [
       { is: 'heading', text: method.title, anchor: method.id },

@@ -18,6 +18,7 @@ export function networkPages(context: ViewContext, diagrams: ReadonlyMap<string 
       title: 'Data networks',
       kicker: null,
       lead: ['How the electronics talk to each other: the CAN buses in their physical order, the Ethernet port by port.'],
+      printed: null,
       trail: [],
       blocks: [{
         is: 'cards',
@@ -38,6 +39,7 @@ function ethernetPage(context: ViewContext, network: EthernetNetwork, diagrams: 
     title: `${network.tag} ${network.name}`,
     kicker: 'Ethernet',
     lead: network.purpose === null ? null : [network.purpose],
+    printed: null,
     trail,
     blocks: [
       { is: 'facts', caption: null, entries: [{ label: 'Address range', value: orNotRecorded(network.subnet) }, { label: 'Switches', value: [counted(switches.length, 'network switch', 'network switches')] }] },
@@ -112,6 +114,7 @@ function canBusPage(context: ViewContext, bus: CanBus, diagrams: readonly Diagra
     title: `${bus.tag} ${bus.name}`,
     kicker: 'CAN bus',
     lead: bus.purpose === null ? null : [bus.purpose],
+    printed: null,
     trail,
     blocks: [
       {

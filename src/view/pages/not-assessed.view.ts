@@ -31,6 +31,7 @@ export function notAssessedPages(context: ViewContext): readonly Page[] {
     lead: missing === 0
       ? ['Everything that this version calculates was calculated. What it does not calculate is listed below.']
       : [`${counted(missing, 'result')} could not be calculated. None of them is a pass. Often one missing fact stands behind many of them.`],
+    printed: null,
     trail: [],
     blocks: [
       ...calculations.flatMap(calculation => calculationBlocks(context, calculation)),

@@ -21,6 +21,7 @@ export function panelPages(context: ViewContext, diagrams: ReadonlyMap<string | 
       title: 'Panels and modules',
       kicker: null,
       lead: ['Every panel, fuse block and switching module, with its ways used and spare.'],
+      printed: null,
       trail: [],
       blocks: [panelsTable(context, panels)],
     },
@@ -55,7 +56,7 @@ function panelPage(context: ViewContext, panel: Panel, diagrams: readonly Diagra
   const findings = context.findingsBySubject.get(panel.tag) ?? []
   const spare = spareWays(context, panel)
   const module = panel.kind === 'switching module'
-  const blocks: readonly (Block | null)[] = [
+  const printed: readonly Block[] = [
     {
       is: 'facts', caption: null, entries: [
         { label: 'Where', value: placeText(context, panel) },
@@ -69,6 +70,9 @@ function panelPage(context: ViewContext, panel: Panel, diagrams: readonly Diagra
     },
     waysTable(context, panel, spare),
     ...diagrams,
+  ]
+  const blocks: readonly (Block | null)[] = [
+    ...printed,
     cablesTable(context, context.lookup.cablesAt.get(panel.tag) ?? [], { id: 'cables', caption: 'Cables of the panel’s own feed', seenFrom: panel.tag }),
     panel.notes === null ? null : { is: 'markdown', source: panel.notes },
     findings.length === 0 ? null : { is: 'findings', empty: '', findings: findingCards(context, findings) },
@@ -78,6 +82,7 @@ function panelPage(context: ViewContext, panel: Panel, diagrams: readonly Diagra
     title: `${panel.tag} ${panel.name}`,
     kicker: module ? 'Switching module' : 'Panel',
     lead: null,
+    printed,
     trail: [{ text: 'Panels', to: fixedPages.panels }],
     blocks: blocks.filter(block => block !== null),
   }

@@ -7,7 +7,7 @@ import { byTag } from '../tables.js'
 import { counted, orNotRecorded } from '../text.js'
 import type { Block, Diagram, Page } from '../view-model.js'
 import { cablesTable, wirewayTable } from './cables.view.js'
-import { circuitTable } from './circuits.view.js'
+import { circuitTable, legendTable } from './circuits.view.js'
 import { equipmentTable } from './equipment.view.js'
 
 export function systemPages(context: ViewContext, diagrams: ReadonlyMap<string | null, readonly Diagram[]>): readonly Page[] {
@@ -19,21 +19,24 @@ export function systemPages(context: ViewContext, diagrams: ReadonlyMap<string |
       title: 'Systems',
       kicker: null,
       lead: ['What the boat’s systems are for, and what belongs to each.'],
+      printed: null,
       trail: [],
       blocks: [{ is: 'cards', cards: systems.map(system => ({ title: system.name, to: context.addressOf(system.tag)!, text: [system.purpose ?? counted(items(system).length, 'item')] })) }],
     },
-    ...systems.map((system): Page => ({
+    ...systems.map((system): Page => {
+      const printed = [equipmentTable(context, items(system), 'equipment', `Equipment of ${system.name}`), ...(diagrams.get(system.tag) ?? [])]
+      return {
       key: context.addressOf(system.tag)!,
       title: system.name,
       kicker: 'System',
       lead: system.purpose === null ? null : [system.purpose],
+      printed,
       trail: [{ text: 'Systems', to: fixedPages.systems }],
       blocks: [
-        equipmentTable(context, items(system), 'equipment', `Equipment of ${system.name}`),
-        ...(diagrams.get(system.tag) ?? []),
+        ...printed,
         circuitTable(context, context.vessel.circuits.filter(circuit => circuit.loadTags.some(tag => context.lookup.items.get(tag)?.systemTag === system.tag)), { id: 'circuits', caption: 'Circuits that supply it' }),
       ],
-    })),
+    } }),
   ]
 }
 
@@ -50,6 +53,7 @@ export function zonePages(context: ViewContext): readonly Page[] {
       title: 'Zones',
       kicker: null,
       lead: ['The spaces of the boat and what is in each of them.'],
+      printed: null,
       trail: [],
       blocks: [{ is: 'cards', cards: zones.map(zone => ({ title: zone.name, to: context.addressOf(zone.tag)!, text: [`${counted(items(zone).length, 'item')}. ${zone.access ?? ''}`.trim()] })) }],
     },
@@ -66,9 +70,9 @@ function zonePage(context: ViewContext, zone: Zone, items: Parameters<typeof equ
   const ends = new Set(ending.map(cable => cable.tag))
   const passing = vessel.cables.filter(cable => !ends.has(cable.tag) && (results.routing.byCable.get(cable.tag)?.zoneTags.includes(zone.tag) ?? false))
   const wireways = vessel.wireways.filter(wireway => wireway.zoneTags.includes(zone.tag))
-  const blocks: readonly (Block | null)[] = [
+  const printed: readonly Block[] = [
     {
-      is: 'facts', caption: null, entries: [
+      is: 'facts', dense: true, caption: null, entries: [
         { label: 'Kind of space', value: [spaceNames[zone.space]] },
         { label: 'Access', value: orNotRecorded(zone.access) },
         { label: 'Highest ambient', value: [sayBoth('ambientC', zone.ambientC, vessel)] },
@@ -76,7 +80,10 @@ function zonePage(context: ViewContext, zone: Zone, items: Parameters<typeof equ
       ],
     },
     equipmentTable(context, items, 'equipment', `What is here: ${zone.name}`),
-    circuitsHere.length === 0 ? null : circuitTable(context, circuitsHere, { id: 'circuits', caption: 'Fuses and breakers here' }),
+    ...(circuitsHere.length === 0 ? [] : [legendTable(context, circuitsHere, { id: 'circuits', caption: 'Fuses and breakers here' })]),
+  ]
+  const blocks: readonly (Block | null)[] = [
+    ...printed,
     cablesTable(context, ending, { id: 'cables-ending', caption: 'Cables that end here' }),
     passing.length === 0 ? null : cablesTable(context, passing, { id: 'cables-passing', caption: 'Cables that pass through' }),
     wireways.length === 0 ? null : wirewayTable(context, wireways),
@@ -86,6 +93,7 @@ function zonePage(context: ViewContext, zone: Zone, items: Parameters<typeof equ
     title: zone.name,
     kicker: `Zone ${zone.tag}`,
     lead: null,
+    printed,
     trail: [{ text: 'Zones', to: fixedPages.zones }],
     blocks: blocks.filter(block => block !== null),
   }

@@ -12,6 +12,7 @@ export function safetyPages(context: ViewContext): readonly Page[] {
     title,
     kicker: null,
     lead: null,
+    printed: null,
     trail: [],
     blocks: [
       { is: 'markdown', source: markdown },

@@ -4,7 +4,7 @@ import { say, sayBoth } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
 import { byTag, compareTags, tableOf } from '../tables.js'
-import { counted, dash, joined, linkTo, orDash, orNotRecorded } from '../text.js'
+import { counted, dash, joined, linkTo, orDash, orNotRecorded, pageNumber } from '../text.js'
 import type { Diagram, Page, Table, Text } from '../view-model.js'
 import { circuitPlace, protectionText } from './circuit-parts.js'
 import { circuitTable } from './circuits.view.js'
@@ -32,6 +32,7 @@ export function homePage({ vessel, findings }: ViewContext): Page {
     title: vessel.identity.name,
     kicker: 'Handover pack: electrical and electronic systems, as fitted',
     lead: vessel.identity.description === null ? null : [vessel.identity.description],
+    printed: null,
     trail: [],
     blocks: [{ is: 'cards', cards: cards.map(([title, to, text]) => ({ title, to, text: [text] })) }],
   }
@@ -48,11 +49,23 @@ export function findPage(context: ViewContext): Page {
     ...vessel.circuits.map(circuit => ({ tag: circuit.tag, name: circuit.name, kind: 'circuit', where: circuitPlace(context, circuit), fuse: [protectionText(circuit)] })),
     ...vessel.cables.map(cable => ({ tag: cable.tag, name: cable.name ?? 'cable', kind: 'cable', where: [context.tag(cable.from.tag), ' to ', context.tag(cable.to.tag)] as Text, fuse: dash })),
   ]
+  const indexed = found.filter(({ kind }) => kind !== 'cable').toSorted((a, b) => compareTags(a.name, b.name) || compareTags(a.tag, b.tag))
   return {
     key: fixedPages.find,
     title: 'Find by tag or name',
     kicker: null,
-    lead: ['Everything that carries a tag, by name. On paper use the index of tags; on a screen type a word, or use the browser’s own search.'],
+    lead: ['Everything that carries a tag, by name.'],
+    printed: [tableOf(indexed, {
+      id: 'index',
+      caption: 'Equipment and circuits by name; cables are in the cable index',
+      empty: 'Nothing is recorded.',
+      columns: [
+        { title: 'Name', width: 'text', cell: thing => [thing.name] },
+        { title: 'Tag', width: 'tag', cell: thing => [context.tag(thing.tag)] },
+        { title: 'Fuse or breaker', width: 'text', cell: thing => (thing.kind === 'circuit' ? thing.fuse : joined((lookup.circuitsOfLoad.get(thing.tag) ?? []).map(circuit => [context.tag(circuit.tag), ` ${protectionText(circuit)}`]), ', ')) },
+        { title: 'Sheet', width: 'number', cell: thing => [pageNumber(context.addressOf(thing.tag)!)] },
+      ],
+    })],
     trail: [],
     blocks: [tableOf(found.toSorted((a, b) => compareTags(a.name, b.name) || compareTags(a.tag, b.tag)), {
       id: 'find-list',
@@ -76,6 +89,7 @@ export function vesselPage({ vessel, basis }: ViewContext): Page {
     title: 'The vessel and this document',
     kicker: null,
     lead: identity.description === null ? null : [identity.description],
+    printed: null,
     trail: [],
     blocks: [
       {
@@ -134,6 +148,7 @@ export function electricalPage(context: ViewContext, diagrams: readonly Diagram[
     title: 'Power: one-line diagrams',
     kicker: null,
     lead: ['From the batteries through fuses, isolators and busbars to the panels. Positive conductors are drawn; every box leads to its page.'],
+    printed: null,
     trail: [],
     blocks: [
       ...diagrams,

@@ -106,7 +106,7 @@ describe('sources', () => {
 
   it('list every source that is cited anywhere, with its standing', () => {
     expect(cited.size).toBeGreaterThan(8)
-    const listed = new Map(cellsOf(tableIn(iso, 'sources')).map(([title, , , standing]) => [title, standing]))
+    const listed = new Map(cellsOf(tableIn(iso, 'sources')).map(([, title, , , standing]) => [title, standing]))
     for (const key of cited) expect(listed.get(bibliography[key].title), key).toBe(bibliography[key].standing)
   })
 

@@ -29,7 +29,7 @@ describe.each(registries.methods.map(method => [method.id, method] as const))('%
     expect(working.inputs).toHaveLength(Object.keys(method.checks[0]!.input).length)
     expect(working.results).not.toEqual([])
     expect(working.assumes).toEqual(method.assumes)
-    for (const { source } of method.citations) expect(working.sources.join()).toContain(bibliography[source].title)
+    for (const { source } of method.citations) expect(working.sources.join()).toContain(bibliography[source].designation)
   })
 
   it('has a formula and symbols that can be set', () => {

@@ -1,0 +1,27 @@
+/** The passes in order, as plain calls; each gets the vessel and, by name, the results it needs. */
+import type { Results } from '../model/results.js'
+import type { Vessel } from '../model/vessel.js'
+import type { Basis } from '../references/basis/basis.js'
+import { conductorSizePass } from './dc-distribution/conductor-size.pass.js'
+import { currentCarryingCapacityPass } from './dc-distribution/current-carrying-capacity.pass.js'
+import { protectionPass } from './dc-distribution/protection.pass.js'
+import { voltageDropPass } from './dc-distribution/voltage-drop.pass.js'
+import { methods as dcDistributionMethods } from './dc-distribution/index.js'
+import { feedingPass, methods as feedingMethods } from './feeding/index.js'
+import type { AnyMethod } from './method.js'
+import { methods as wirewayMethods, routingPass } from './wireways/index.js'
+
+/** Every calculation there is, from the lists of the domains: the methods chapter and the tests are made from it. */
+export const methods: readonly AnyMethod[] = [...wirewayMethods, ...feedingMethods, ...dcDistributionMethods]
+
+/** Everything that is worked out about a vessel. Same vessel and basis, same results. */
+export function calculate(vessel: Vessel, basis: Basis): Results {
+  const routing = routingPass(vessel)
+  const feeding = feedingPass(vessel)
+  const currentCarryingCapacity = currentCarryingCapacityPass(vessel, basis, routing, feeding)
+  const voltageDrop = voltageDropPass(vessel, basis, routing, feeding, currentCarryingCapacity)
+  const protection = protectionPass(vessel, basis, feeding, currentCarryingCapacity)
+  const conductorSize = conductorSizePass(vessel, basis, routing, feeding, voltageDrop)
+  const findings = [routing, feeding, currentCarryingCapacity, voltageDrop, protection].flatMap(results => results.findings)
+  return { routing, feeding, currentCarryingCapacity, voltageDrop, protection, conductorSize, findings }
+}

@@ -1,0 +1,43 @@
+/** The power cables of a vessel as a graph: what is joined to what, and where a circuit ends. */
+import { lookup } from '../../model/lookup.js'
+import type { Cable, CableEnd, Tag, Vessel } from '../../model/vessel.js'
+import { equipmentKind } from '../../references/equipment-kinds.js'
+import { type Edge, type EdgeGraph, graphOf } from '../graph.js'
+import { isPowerCable } from '../power-cable.js'
+
+export interface PowerGraph {
+  readonly graph: EdgeGraph
+  /** The cables in it: those that hold the way out of a d.c. circuit. */
+  readonly cables: readonly Cable[]
+  /** Ends at a terminal block without the name of the terminal: nothing is joined there. */
+  readonly unnamedEnds: readonly { readonly cable: Cable; readonly tag: Tag }[]
+  /** Whether a circuit goes on beyond a node, or beyond the thing with a tag. */
+  passes(nodeOrTag: string): boolean
+}
+
+/** A node is a thing's tag; at a terminal block it is one terminal, `TB1:3`. Tags hold no colon. */
+export const tagOfNode = (node: string): Tag => node.split(':', 1)[0]!
+
+export function powerGraphOf(vessel: Vessel): PowerGraph {
+  const { equipment, circuits, cableTypes } = lookup(vessel)
+  const returns = new Set(vessel.circuits.flatMap(circuit => circuit.returnCableTags))
+  const cables = vessel.cables.filter(cable =>
+    cable.status !== 'removed' && (cable.carries === 'both' || cable.carries === 'positive')
+    && isPowerCable(cable, cableTypes.get(cable.typeTag ?? '') ?? null) && !returns.has(cable.tag))
+
+  const passing = new Set<string>()
+  const unnamedEnds: { cable: Cable; tag: Tag }[] = []
+  const nodeOf = (cable: Cable, { tag, terminal }: CableEnd): string => {
+    const item = circuits.has(tag) ? undefined : equipment.get(tag)
+    const joins = item === undefined ? 'nothing' : equipmentKind(item.kind).joins
+    if (joins === 'nothing') return tag
+    passing.add(tag)
+    if (joins === 'all terminals') return tag
+    if (terminal === null) unnamedEnds.push({ cable, tag })
+    const node = terminal === null ? `${tag}::${cable.tag}` : `${tag}:${terminal}`
+    passing.add(node)
+    return node
+  }
+  const edges = cables.map((cable): Edge => ({ tag: cable.tag, from: nodeOf(cable, cable.from), to: nodeOf(cable, cable.to), weight: 1 }))
+  return { graph: graphOf(edges), cables, unnamedEnds, passes: nodeOrTag => passing.has(nodeOrTag) }
+}

@@ -1,0 +1,46 @@
+/** The cables of a circuit as segments, each with the current it carries for that circuit. */
+import type { Segment } from '../../model/results.js'
+import type { Circuit, Tag } from '../../model/vessel.js'
+import type { TreeEdge } from '../graph.js'
+import type { Demands } from './demand.js'
+import { tagOfNode } from './power-graph.js'
+
+const segment = ({ tag, near, far, parent }: TreeEdge, currentA: number | null): Segment =>
+  ({ cableTag: tag, nearTag: tagOfNode(near), farTag: tagOfNode(far), parent, currentA })
+
+/** All of a circuit's current comes through each cable on its supply side. */
+export const supplySegments = (supply: readonly TreeEdge[], designCurrentA: number | null): readonly Segment[] =>
+  supply.map(edge => segment(edge, designCurrentA))
+
+/**
+ * The cables downstream of the protective device. Each carries what is drawn beyond it. Where the author gives the
+ * design current it holds for the cables that lead to all of the loads, and no cable is taken to carry more.
+ */
+export function outwardSegments(
+  circuit: Circuit, outwards: readonly TreeEdge[], passes: (node: string) => boolean, demands: Demands,
+): readonly Segment[] {
+  const listed = new Set(circuit.loadTags)
+  const counted = new Set<Tag>()
+  // A thing passed on the way draws nothing unless the circuit lists it; the terminals of one block are one thing.
+  const beyond = outwards.map(({ far }) => {
+    const tag = tagOfNode(far)
+    const draws = (listed.has(tag) || !passes(far)) && !counted.has(tag)
+    if (draws) counted.add(tag)
+    return { currentA: draws ? demands.atLoad(circuit, tag) : 0, loadCount: draws && listed.has(tag) ? 1 : 0 }
+  })
+  const allLoads = beyond.reduce((sum, { loadCount }) => sum + loadCount, 0)
+  for (let i = outwards.length - 1; i >= 0; i--) {
+    const { parent } = outwards[i]!
+    if (parent === null) continue
+    const [above, below] = [beyond[parent]!, beyond[i]!]
+    above.currentA = above.currentA === null || below.currentA === null ? null : above.currentA + below.currentA
+    above.loadCount += below.loadCount
+  }
+  const given = circuit.designCurrentA
+  return outwards.map((edge, i) => {
+    const { currentA, loadCount } = beyond[i]!
+    if (given === null) return segment(edge, currentA)
+    const leadsToAll = allLoads > 0 && loadCount === allLoads
+    return segment(edge, currentA === null || leadsToAll ? given : Math.min(currentA, given))
+  })
+}
