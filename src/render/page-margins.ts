@@ -7,14 +7,14 @@ const cssString = (text: string): string => `"${text.replace(/[\\"]/g, c => `\\$
 const lines = (...parts: readonly string[]): string => parts.map(cssString).join(' "\\A" ')
 
 export function pageMargins(block: TitleBlock): string {
-  const cell = 'font: 600 8pt/1.35 "IBM Plex Sans Condensed"; color: #17242d; white-space: pre; vertical-align: top; border-top: 1.2pt solid #17242d; padding: 1.6mm 2.4mm 0;'
+  const cell = 'font: 600 8pt/1.35 "IBM Plex Sans Condensed"; color: #17242d; white-space: pre; vertical-align: top; border-top: 1.2pt solid #17242d; border-bottom: 0.6pt solid #17242d; padding: 1.2mm 2.4mm 1.2mm; margin: 4mm 0 7mm;'
   const boxes = `
-  @bottom-left { content: ${lines(block.vessel, block.title)}; width: 38%; text-align: left; padding-left: 0 !important; ${cell} }
+  @bottom-left { content: ${lines(block.vessel, block.title)}; width: 31%; text-align: left; ${cell} border-left: 0.6pt solid #17242d; }
   @bottom-center { content: ${lines(`No. ${block.documentNumber}`, `Prepared ${block.preparedBy} · checked ${block.checkedBy}`)}; width: 38%; text-align: left; ${cell} border-left: 0.6pt solid #17242d; }
-  @bottom-right { content: ${lines(`Issue ${block.issue} · ${block.issuedOn}`)} "\\A" "Sheet " counter(page) " of " counter(pages); width: 24%; text-align: left; ${cell} border-left: 0.6pt solid #17242d; }`
-  return `@page { size: A4 portrait; margin: 15mm 14mm 22mm 20mm;${boxes}
+  @bottom-right { content: ${lines(`Issue ${block.issue} · ${block.issuedOn}`)} "\\A" "Sheet " counter(page) " of " counter(pages); width: 31%; text-align: left; ${cell} border-left: 0.6pt solid #17242d; border-right: 0.6pt solid #17242d; }`
+  return `@page { size: A4 portrait; margin: 15mm 14mm 25mm 20mm;${boxes}
 }
-@page landscape { size: A4 landscape; margin: 15mm 14mm 20mm 14mm;${boxes}
+@page landscape { size: A4 landscape; margin: 15mm 14mm 25mm 14mm;${boxes}
 }
 @page cover { margin: 18mm 18mm 14mm 20mm; @bottom-left { content: none; border: 0; } @bottom-center { content: none; border: 0; } @bottom-right { content: none; border: 0; } }`
 }

@@ -134,7 +134,7 @@ function chapters(context: ViewContext, pages: readonly Page[]): readonly Chapte
     chapter('Equipment', [fixedPages.equipment, ...under('equipment')], { compact: true, listed: false }),
     chapter('Findings', [fixedPages.findings, fixedPages.notAssessed], { compact: true }),
     chapter('Basis of calculation', [fixedPages.basis, fixedPages.methods, fixedPages.findingKinds]),
-    chapter('Index of names', [fixedPages.find]),
+    chapter('Index of names', [fixedPages.find], { listed: false }),
     chapter('Glossary', [fixedPages.glossary]),
   ].map((made, i) => ({ ...made, number: String(i + 1), anchor: `chapter-${i + 1}` }))
 }

@@ -21,7 +21,7 @@ interface Column {
 }
 
 /** As many as print at 8 pt or larger on A4, with the markers at both ends of a column. */
-const stationsInColumn = 9
+const stationsInColumn = 7
 const columnsOnSheet = 2
 
 export function canBusDiagrams(vessel: Vessel, results: Results, address: Address): readonly Diagram[] {
@@ -59,7 +59,8 @@ function columnsOf({ backbone }: CanBus, boxes: VesselBoxes): readonly Column[] 
   const openEnd = (which: string): Box =>
     ({ key: `${which} end`, is: 'reference', tag: 'open end', beside: [], below: ['nothing recorded'], page: null })
 
-  const count = Math.ceil(stations.length / stationsInColumn)
+  const count = stations.length <= stationsInColumn ? Math.sign(stations.length)
+    : columnsOnSheet * Math.ceil(stations.length / (columnsOnSheet * stationsInColumn))
   const edge = (i: number) => Math.round((i * stations.length) / count)
   return Array.from({ length: count }, (_, i): Column => {
     const held = stations.slice(edge(i), edge(i + 1))
@@ -77,20 +78,21 @@ function sheetDrawing(vessel: Vessel, boxes: VesselBoxes, lengthOf: (cableTag: T
   const { equipment } = lookup(vessel)
   const label = (cableTags: readonly Tag[]): readonly string[] =>
     cableTags.flatMap(tag => [tag, lengthOf(tag)]).filter(text => text !== null)
-  const backbone = (from: string, to: string, cableTags: readonly Tag[]): Line => ({ from, to, label: label(cableTags), stroke: 'heavy' })
+  const backbone = (from: string, to: string, cableTags: readonly Tag[]): Line =>
+    ({ from, to, label: cableTags.length === 0 ? ['plugged'] : label(cableTags), stroke: 'heavy' })
 
   const ownBox = ({ element }: Station): Box => {
     const free = element.kind === 'tee' && element.deviceTag === null ? ['free'] : []
-    const zone = element.zoneTag === null ? [] : [element.zoneTag]
+    const zone = element.zoneTag === null ? [] : [boxes.nameOf(element.zoneTag) ?? element.zoneTag]
     return { ...boxes.boxOf(element.tag), is: 'junction', beside: [], below: [[elementWords[element.kind], ...free, ...zone].join(' · ')] }
   }
   const hungBox = ({ element }: Station): Box | null => {
     const tag = hangsOn(element)
     if (tag === null) return null
     const key = `${tag} on ${element.tag}`
-    if (element.kind === 'power') return { ...boxes.boxOf(tag), key }
+    const box = { ...boxes.boxOf(tag), key }
     const number = equipment.get(tag)?.loadEquivalencyNumber ?? null
-    return { ...boxes.boxOf(tag), key, is: 'load', beside: number === null ? [] : [`LEN ${number}`] }
+    return number === null ? box : { ...box, beside: [`LEN ${number}`, ...box.beside] }
   }
   const drop = (station: Station): readonly Line[] => {
     const hung = hungBox(station)
@@ -98,7 +100,7 @@ function sheetDrawing(vessel: Vessel, boxes: VesselBoxes, lengthOf: (cableTag: T
   }
   return {
     direction: 'top down',
-    straight: true,
+    placement: 'straight',
     frames: [],
     boxes: columns.flatMap(({ stations, before, after }) =>
       [before, ...stations.flatMap(station => [ownBox(station), hungBox(station)]), after?.box ?? null]).filter(box => box !== null),
@@ -131,8 +133,9 @@ function inWords({ tagged }: VesselBoxes, columns: readonly Column[]): Text {
     ]
   }
   const { after = null } = columns.at(-1) ?? {}
+  const onward: Text = after === null ? [] : after.cableTags.length === 0 ? ['; then '] : ['; then cable ', ...cables(after.cableTags), ' to ']
   return [
     'In physical order: ', ...joined(columns.flatMap(({ stations }) => stations.map(words)), '; '),
-    ...(after === null ? [] : ['; then ', ...(after.cableTags.length === 0 ? [] : ['cable ', ...cables(after.cableTags), ' to ']), after.box.tag]), '.',
+    ...onward, ...(after === null ? [] : [after.box.tag]), '.',
   ]
 }

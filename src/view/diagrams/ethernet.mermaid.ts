@@ -6,7 +6,7 @@ import { byTag, compareTags } from '../tables.js'
 import { joined } from '../text.js'
 import type { Diagram, Text } from '../view-model.js'
 import { dataLinks } from './links.js'
-import { type Box, type Drawing, type Frame, type Line, mermaidText, wordOf } from './mermaid-text.js'
+import { type Box, type Drawing, filled, type Frame, type Line, mermaidText, titleLength, wordOf } from './mermaid-text.js'
 import { fits, type Sheet, sheetsOf, turned } from './sheets.js'
 import { type Address, endAt, type VesselBoxes, vesselBoxes } from './vessel-boxes.js'
 
@@ -25,30 +25,41 @@ export function ethernetDiagrams(vessel: Vessel, _results: Results, address: Add
   const boxes = vesselBoxes(vessel, address)
   return vessel.ethernetNetworks.flatMap(network => {
     const links = linksOf(vessel, network)
-    if (links.length === 0) return []
-    const draw = (drawn: readonly NetworkLink[]) => networkDrawing(vessel, boxes, network, drawn)
-    const whole = draw(links)
-    const sheets: readonly (Sheet<NetworkLink> & { readonly title: string })[] = fits(whole)
-      ? [{ parts: links, drawing: whole, title: '' }]
-      : network.switchTags.toSorted(compareTags).flatMap(switchTag =>
-          sheetsOf(links.filter(link => link.switchTag === switchTag || link.farTag === switchTag), draw)
-            .map(sheet => ({ ...sheet, title: `: switch ${switchTag}` })))
-    return sheets.map(({ parts, drawing, title }, i): Diagram => ({
+    return sheetsOfNetwork(vessel, boxes, network, links).map(({ parts, drawing, title }, i, all): Diagram => ({
       is: 'diagram',
       id: `ethernet-${wordOf(network.tag)}-${i + 1}`,
       about: network.tag,
-      caption: `Ethernet network ${network.tag} ${network.name}, sheet ${i + 1} of ${sheets.length}${title}`,
+      caption: `Ethernet network ${network.tag} ${network.name}, sheet ${i + 1} of ${all.length}${title}`,
       mermaid: mermaidText(drawing),
       description: inWords(vessel, boxes, network, parts),
     }))
   })
 }
 
+interface TitledSheet extends Sheet<NetworkLink> { readonly title: string }
+
+/** One sheet where there is room, else one for each switch, on which the other switches are references. */
+function sheetsOfNetwork(vessel: Vessel, boxes: VesselBoxes, network: EthernetNetwork, links: readonly NetworkLink[]): readonly TitledSheet[] {
+  if (links.length === 0) return []
+  const whole = networkDrawing(vessel, boxes, network, links, network.switchTags)
+  if (fits(whole)) return [{ parts: links, drawing: whole, title: '' }]
+  return network.switchTags.toSorted(compareTags).flatMap(switchTag =>
+    sheetsOf(
+      links.filter(link => link.switchTag === switchTag || link.farTag === switchTag),
+      drawn => networkDrawing(vessel, boxes, network, drawn, [switchTag]),
+    ).map(sheet => ({ ...sheet, title: `: switch ${switchTag}` })))
+}
+
+/** Switches of the vessel's other networks. */
+const foreignSwitches = (vessel: Vessel, { switchTags }: EthernetNetwork): ReadonlySet<Tag> =>
+  new Set(vessel.ethernetNetworks.flatMap(network => network.switchTags).filter(tag => !switchTags.includes(tag)))
+
 /** From the network's switches outwards. A switch of another network is where this one ends. */
-function linksOf(vessel: Vessel, { switchTags }: EthernetNetwork): readonly NetworkLink[] {
+function linksOf(vessel: Vessel, network: EthernetNetwork): readonly NetworkLink[] {
   const { equipment, cablesAt } = lookup(vessel)
+  const { switchTags } = network
   const ethernet = new Set(dataLinks(vessel).filter(({ carries }) => carries === 'ethernet').map(({ cable }) => cable))
-  const foreign = new Set(vessel.ethernetNetworks.flatMap(network => network.switchTags).filter(tag => !switchTags.includes(tag)))
+  const foreign = foreignSwitches(vessel, network)
   const links: NetworkLink[] = []
   const reached = new Set<Tag>(switchTags)
   const used = new Set<Cable>()
@@ -76,6 +87,9 @@ function portAt(device: Equipment | undefined, cable: Cable): Port | undefined {
 
 const isPowered = ({ suppliedClass, askedClass }: NetworkLink): boolean => suppliedClass !== null && askedClass !== null
 
+const linkFacts = (network: EthernetNetwork, link: NetworkLink): readonly string[] =>
+  [portWords(network, link), powerWords(link)].filter(text => text !== null)
+
 function powerWords({ suppliedClass, askedClass }: NetworkLink): string | null {
   if (askedClass === null) return null
   return suppliedClass === null ? `asks class ${askedClass}, not supplied` : `powered, class ${askedClass}`
@@ -83,59 +97,67 @@ function powerWords({ suppliedClass, askedClass }: NetworkLink): string | null {
 
 /** Ports are named at switches only; what a device calls its one connector is on its page. */
 function portWords({ switchTags }: EthernetNetwork, { cable, nearTag, farTag }: NetworkLink): string | null {
-  const ports = [nearTag, farTag].filter(tag => switchTags.includes(tag)).map(tag => endAt(cable, tag)?.terminal ?? null).filter(port => port !== null)
-  return ports.length === 0 ? null : `port ${ports.join(' to ')}`
+  const ports = [nearTag, farTag].filter(tag => switchTags.includes(tag))
+    .map(tag => endAt(cable, tag)?.terminal ?? null).filter(port => port !== null)
+  if (ports.length === 0) return null
+  const words = ports.join(' to ')
+  return /^port/i.test(words) ? words : `port ${words}`
 }
 
-function networkDrawing(vessel: Vessel, boxes: VesselBoxes, network: EthernetNetwork, links: readonly NetworkLink[]): Drawing {
+/** `fullTags`: the switches that are drawn in full on this sheet. */
+function networkDrawing(
+  vessel: Vessel, boxes: VesselBoxes, network: EthernetNetwork, links: readonly NetworkLink[], fullTags: readonly Tag[],
+): Drawing {
   const { items } = lookup(vessel)
+  const foreign = foreignSwitches(vessel, network)
   const tags = [...new Set(links.flatMap(({ nearTag, farTag }) => [nearTag, farTag]))]
-  const ownSwitches = new Set(links.map(({ switchTag }) => switchTag))
   const boxOf = (tag: Tag): Box => {
     const box = boxes.boxOf(tag)
-    if (!network.switchTags.includes(tag)) return { ...box, beside: [] }
-    return ownSwitches.has(tag) ? { ...box, is: 'module', beside: [portCount(vessel, tag)].filter(text => text !== null) } : boxes.referenceTo(tag)
+    if (fullTags.includes(tag)) return { ...box, is: 'module', beside: [...portCount(vessel, tag), ...box.beside] }
+    return network.switchTags.includes(tag) || foreign.has(tag) ? boxes.referenceTo(tag) : box
   }
   const zoneTags = [...new Set(tags.map(tag => items.get(tag)?.zoneTag ?? null))].filter(tag => tag !== null).toSorted(compareTags)
   const frames = zoneTags.map((tag): Frame => ({
-    key: tag, title: [[tag, boxes.nameOf(tag)].filter(text => text !== null).join(' ')],
+    key: tag,
+    title: filled((boxes.nameOf(tag) ?? tag).split(' '), ' ', titleLength),
     boxKeys: tags.filter(boxTag => items.get(boxTag)?.zoneTag === tag),
   }))
   return turned({
     boxes: tags.map(boxOf),
     lines: links.map((link): Line => ({
-      from: link.nearTag, to: link.farTag,
-      label: [link.cable.tag, portWords(network, link), powerWords(link)].filter(text => text !== null),
+      from: link.nearTag,
+      to: link.farTag,
+      label: boxes.cableLabel([link.cable.tag], linkFacts(network, link)),
       stroke: isPowered(link) ? 'heavy' : 'plain',
     })),
     frames,
-    straight: false,
+    placement: 'free',
   })
 }
 
-function portCount(vessel: Vessel, tag: Tag): string | null {
+function portCount(vessel: Vessel, tag: Tag): readonly string[] {
   const ports = lookup(vessel).equipment.get(tag)?.ports.filter(({ kind }) => kind === 'ethernet').length ?? 0
-  return ports === 0 ? null : `${ports} ports`
+  return ports === 0 ? [] : [`${ports} ports`]
 }
 
 function inWords(vessel: Vessel, { tagged }: VesselBoxes, network: EthernetNetwork, links: readonly NetworkLink[]): Text {
-  const switches = [...new Set(links.map(({ nearTag }) => nearTag))]
+  const nearTags = [...new Set(links.map(({ nearTag }) => nearTag))]
   const words = (link: NetworkLink): Text => {
-    const facts = [portWords(network, link), powerWords(link)].filter(text => text !== null)
-    return [tagged(link.farTag), ' by ', tagged(link.cable.tag), facts.length === 0 ? '' : ` (${facts.join(', ')})`]
+    const facts = linkFacts(network, link)
+    return [tagged(link.farTag), ' by ', tagged(link.cable.tag), ...(facts.length === 0 ? [] : [` (${facts.join(', ')})`])]
   }
-  const sentences = switches.map((tag): Text => {
-    const free = freePorts(vessel, tag)
+  return joined(nearTags.map((tag): Text => {
+    const free = network.switchTags.includes(tag) ? freePorts(vessel, tag) : []
     return [
       tagged(tag), ' is linked to ', ...joined(links.filter(({ nearTag }) => nearTag === tag).map(words), '; '),
-      ...(network.switchTags.includes(tag) && free.length > 0 ? [`; free ports: ${free.join(', ')}`] : []), '.',
+      ...(free.length === 0 ? [] : [`; free ports: ${free.join(', ')}`]), '.',
     ]
-  })
-  return joined(sentences, ' ')
+  }), ' ')
 }
 
 function freePorts(vessel: Vessel, tag: Tag): readonly string[] {
   const { equipment, cablesAt } = lookup(vessel)
-  const used = new Set((cablesAt.get(tag) ?? []).flatMap(({ from, to }) => [from, to]).filter(end => end.tag === tag).map(({ terminal }) => terminal))
+  const ends = (cablesAt.get(tag) ?? []).flatMap(({ from, to }) => [from, to])
+  const used = new Set(ends.filter(end => end.tag === tag).map(({ terminal }) => terminal))
   return equipment.get(tag)?.ports.filter(({ name, kind }) => kind === 'ethernet' && !used.has(name)).map(({ name }) => name) ?? []
 }

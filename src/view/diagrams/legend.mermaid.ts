@@ -1,28 +1,36 @@
 /** What outlines and lines mean, drawn with the outlines and lines themselves. */
 import type { Diagram } from '../view-model.js'
-import { type Box, legendEntries, type Line, mermaidText, type Stroke } from './mermaid-text.js'
+import { type Box, legendEntries, type Line, mermaidText } from './mermaid-text.js'
 
-const strokes: readonly (readonly [Stroke, string])[] = [
-  ['plain', 'Cable, with its tag and size'],
-  ['heavy', 'Backbone of a bus, or a port that powers its device'],
-  ['broken', 'Listed as a load; no cable recorded'],
+const lines: readonly Line[] = [
+  { from: 'source', to: 'protection', label: ['cable tag', 'size'], stroke: 'plain' },
+  { from: 'protection', to: 'switch', label: [], stroke: 'plain' },
+  { from: 'switch', to: 'busbar', label: [], stroke: 'plain' },
+  { from: 'module', to: 'load', label: ['port that powers', 'its device, or', 'backbone of a bus'], stroke: 'heavy' },
+  { from: 'panel', to: 'junction', label: [], stroke: 'plain' },
+  { from: 'junction', to: 'reference', label: ['listed as a load,', 'no cable recorded'], stroke: 'broken' },
 ]
 
 export function legendDiagram(): Diagram {
-  const outlines = legendEntries.map(({ is, meaning }): Box => ({ key: is, is, tag: meaning, beside: [], below: [], page: null }))
-  const ends = strokes.map(([stroke, meaning]) => ({
-    boxes: [`from ${stroke}`, `to ${stroke}`].map((key, i): Box => ({ key, is: 'load', tag: i === 0 ? 'Line' : meaning, beside: [], below: [], page: null })),
-    line: { from: `from ${stroke}`, to: `to ${stroke}`, label: [], stroke } satisfies Line,
-  }))
+  const boxes = legendEntries.map(({ is, name, examples }): Box =>
+    ({ key: is, is, tag: name, beside: [], below: examples === null ? [] : [examples], page: null }))
+  const outlines = legendEntries.map(({ name, examples }) => (examples === null ? name : `${name} (${examples})`))
   return {
     is: 'diagram',
     id: 'legend',
     about: null,
     caption: 'Outlines and lines used in the diagrams',
     mermaid: mermaidText({
-      direction: 'left to right', straight: false, frames: [],
-      boxes: [...outlines, ...ends.flatMap(({ boxes }) => boxes)], lines: ends.map(({ line }) => line),
+      direction: 'top down',
+      placement: 'free',
+      frames: [{ key: 'frame', title: ['Frame: zone, or panel', 'or busbar with what', 'sits on it'], boxKeys: ['module', 'load'] }],
+      boxes,
+      lines,
     }),
-    description: [[...legendEntries.map(({ meaning }) => meaning), ...strokes.map(([stroke, meaning]) => `${stroke} line: ${meaning}`)].join('; '), '.'],
+    description: [
+      `Each outline has its meaning: ${outlines.join('; ')}. A plain line is a cable with its tag and size, or devices that sit on each other; ` +
+      'a heavy line is a port that powers its device, or the backbone of a bus; a broken line leads to a load that is listed but that no ' +
+      'recorded cable reaches. A chain-dotted frame is a zone, or a panel or busbar with the devices that sit on it.',
+    ],
   }
 }

@@ -6,7 +6,7 @@ export interface Link { readonly cable: Cable; readonly carries: Exclude<CableUs
 
 /** Every cable whose type, or failing that the port it ends on, says that it carries data or radio signals. */
 export function dataLinks(vessel: Vessel): readonly Link[] {
-  return vessel.cables.flatMap(cable => {
+  return vessel.cables.filter(({ status }) => status !== 'removed').flatMap(cable => {
     const carries = carriedBy(vessel, cable)
     return carries === null ? [] : [{ cable, carries }]
   })
@@ -22,5 +22,6 @@ function carriedBy(vessel: Vessel, cable: Cable): Link['carries'] | null {
   return use === undefined || use === 'signal' ? port ?? use ?? null : use
 }
 
+const tradeNames: Partial<Record<Link['carries'], string>> = { 'can bus': 'CAN bus', ethernet: 'Ethernet', usb: 'USB' }
 /** As the trade writes it. */
-export const carriedInWords = ({ carries }: Link): string => ({ 'can bus': 'CAN bus', ethernet: 'Ethernet', usb: 'USB' } as Record<string, string>)[carries] ?? carries
+export const carriedInWords = ({ carries }: Link): string => tradeNames[carries] ?? carries

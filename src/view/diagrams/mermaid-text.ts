@@ -19,7 +19,7 @@ export interface Box {
   readonly below: readonly string[]
   readonly page: PageKey | null
 }
-/** `heavy`: more than a plain connection (a backbone, a powered port). `broken`: listed, but no cable is recorded; or normally open. */
+/** `heavy`: more than a plain connection (a backbone, a powered port). `broken`: listed, but no cable is recorded. */
 export type Stroke = 'plain' | 'heavy' | 'broken'
 export interface Line {
   readonly from: string
@@ -31,37 +31,40 @@ export interface Line {
 /** A frame around boxes, with the rows of its title. */
 export interface Frame { readonly key: string; readonly title: readonly string[]; readonly boxKeys: readonly string[] }
 
+/** `straight`: chains run straight. `balanced`: a box stands in the middle of what hangs on it. `free`: as the renderer finds best. */
+export type Placement = 'straight' | 'balanced' | 'free'
 export type Direction = 'left to right' | 'top down'
 export interface Drawing {
   readonly direction: Direction
   readonly boxes: readonly Box[]
   readonly lines: readonly Line[]
   readonly frames: readonly Frame[]
-  /** Holds one long chain straight, where the balance of the whole would bend it. */
-  readonly straight: boolean
+  readonly placement: Placement
 }
 
 /** Characters in a row of lettering before a name goes on in the next row. */
 const rowLength = 24
+/** The same for the title of a frame: a longer row would stick out beside narrow boxes. */
+export const titleLength = 20
 
-interface ClassStyle { readonly shape: string; readonly style: string; readonly meaning: string }
+interface ClassStyle { readonly shape: string; readonly style: string; readonly name: string; readonly examples: string | null }
 const ink = '#1b2a33'
 const outline = (width: number, more = '') => `fill:#ffffff,stroke:${ink},stroke-width:${width}px,color:${ink}${more}`
 const classStyles: Readonly<Record<BoxClass, ClassStyle>> = {
-  source: { shape: 'lin-rect', style: outline(3.4), meaning: 'Battery or other source' },
-  protection: { shape: 'fr-rect', style: outline(1.7), meaning: 'Fuse, circuit breaker or electronic channel of a circuit' },
-  switch: { shape: 'rect', style: outline(1.7), meaning: 'Switch or isolator' },
-  busbar: { shape: 'rect', style: `fill:${ink},stroke:${ink},stroke-width:1.7px,color:#ffffff`, meaning: 'Busbar' },
-  panel: { shape: 'win-pane', style: outline(2.4), meaning: 'Panel or fuse block' },
-  module: { shape: 'notch-rect', style: outline(2.4), meaning: 'Electronic module: switching module or network switch' },
-  load: { shape: 'rounded', style: outline(1.7), meaning: 'Equipment' },
-  junction: { shape: 'stadium', style: outline(1.7), meaning: 'Junction: terminal block, junction box, shunt, tee, terminator' },
-  reference: { shape: 'rounded', style: outline(1.7, ',stroke-dasharray:5 4'), meaning: 'Shown on another sheet or in another system' },
+  source: { shape: 'lin-rect', style: outline(3.4), name: 'Source', examples: 'battery, charger, alternator' },
+  protection: { shape: 'fr-rect', style: outline(1.7), name: 'Protective device', examples: 'fuse, circuit breaker, electronic channel' },
+  switch: { shape: 'rect', style: outline(1.7), name: 'Switch', examples: 'isolator, contactor, float switch' },
+  busbar: { shape: 'rect', style: `fill:${ink},stroke:${ink},stroke-width:1.7px,color:#ffffff`, name: 'Busbar', examples: null },
+  panel: { shape: 'win-pane', style: outline(2.4), name: 'Panel', examples: 'breaker panel, fuse panel, fuse block' },
+  module: { shape: 'notch-rect', style: outline(2.4), name: 'Electronic module', examples: 'switching module, network switch' },
+  load: { shape: 'rounded', style: outline(1.7), name: 'Equipment', examples: null },
+  junction: { shape: 'stadium', style: outline(1.7), name: 'Junction', examples: 'terminals, junction box, shunt, tee, terminator' },
+  reference: { shape: 'rounded', style: outline(1.7, ',stroke-dasharray:5 4'), name: 'Reference', examples: 'drawn in full elsewhere' },
 }
 
-/** What each outline means, for the page on how to read the drawings. */
-export const legendEntries: readonly { readonly is: BoxClass; readonly meaning: string }[] =
-  (Object.keys(classStyles) as BoxClass[]).map(is => ({ is, meaning: classStyles[is].meaning }))
+/** What each outline means, for the legend and the page on how to read the drawings. */
+export const legendEntries: readonly { readonly is: BoxClass; readonly name: string; readonly examples: string | null }[] =
+  (Object.keys(classStyles) as BoxClass[]).map(is => ({ is, name: classStyles[is].name, examples: classStyles[is].examples }))
 
 /** A word of letters, digits and underscores, different for different texts: any other character is its code point between underscores. */
 export const wordOf = (text: string): string =>
@@ -71,31 +74,41 @@ const nodeId = (key: string): string => `n${wordOf(key)}`
 const frameId = (key: string): string => `f${wordOf(key)}`
 
 /**
- * Text that mermaid prints as it stands. Inside quotes most marks mean nothing to it and are left, so that the source
- * stays readable; the others become codes of its own, `#code point;`: quotes and angle brackets always, the rest where
- * they would begin a code, a reference, a line break, a formula, an icon or a directive.
+ * Text that mermaid prints as it stands, whether it draws labels as HTML or as SVG text. Inside quotes most marks mean
+ * nothing to it. Angle brackets and ampersands become the three references that it always reads. What would begin one of
+ * its codes, a line break, a formula, an icon or a directive is parted by a word joiner, which is not seen. Straight double
+ * quotes would end the label, and only some of its labels read a code for them: they become the quotes of print.
  */
 export function escaped(text: string): string {
   return text
     .replace(/[\s\p{Cc}\p{Cs}]+/gu, ' ')
     .trim()
-    .replace(/["<>\\\uFB02\u00B6]|#(?=\w+;)|&(?=#?\w+;)|\$(?=\$)|%(?=%)|:(?=fa-)/g, codeOf)
-    // mermaid takes "style…:…#…;" for one of its own lines, wherever it stands.
-    .replace(/:(?=\S*#)/g, codeOf)
+    .replace(/&/g, '&amp;')
+    .replace(/</g, '&lt;')
+    .replace(/>/g, '&gt;')
+    .replace(/(^|[\s([])"/g, '$1\u201C')
+    .replace(/"/g, '\u201D')
+    .replace(/#(?=\w+;)|\\|\$(?=\$)|%(?=%)|:(?=fa-)|\uFB02(?=\u00B0)|\u00B6(?=\u00DF)/g, `$&${wordJoiner}`)
 }
-const codeOf = (character: string): string => `#${character.codePointAt(0)};`
+const wordJoiner = '\u2060'
 
-const quoted = (lines: readonly string[]): string => `"${lines.map(escaped).join('<br/>')}"`
+function quoted(lines: readonly string[]): string {
+  const label = lines.map(escaped).join('<br/>')
+  // mermaid takes "style…:…#…;" for one of its own lines, wherever it stands.
+  const words = label.includes('#') ? label.replace(/styl(?=e)|classDe(?=f)/g, `$&${wordJoiner}`) : label
+  return `"${words}"`
+}
 
 /** The rows of lettering in a box. Broken here and not by mermaid, which would part a number from its unit. */
 export const rowsOf = ({ tag, beside, below }: Box): readonly string[] =>
   [...filled([tag, ...beside], ' · '), ...below.flatMap(text => filled(text.split(' '), ' '))]
 
-function filled(words: readonly string[], between: string): readonly string[] {
+/** Words in rows no longer than `length` where a single word is not. */
+export function filled(words: readonly string[], between: string, length = rowLength): readonly string[] {
   const rows: string[] = []
   for (const word of words) {
     const last = rows.at(-1)
-    if (last !== undefined && last.length + between.length + word.length <= rowLength) rows[rows.length - 1] = last + between + word
+    if (last !== undefined && last.length + between.length + word.length <= length) rows[rows.length - 1] = last + between + word
     else rows.push(word)
   }
   return rows
@@ -104,12 +117,6 @@ function filled(words: readonly string[], between: string): readonly string[] {
 function lineText({ from, to, label, stroke }: Line): string {
   const arm = { plain: '---', heavy: '===', broken: '-.-' }[stroke]
   return `  ${nodeId(from)} ${arm}${label.length === 0 ? '' : `|${quoted(label)}|`} ${nodeId(to)}`
-}
-
-/** Lines are named by their number. */
-function heavyLines(lines: readonly Line[]): readonly string[] {
-  const numbers = lines.flatMap(({ stroke }, i) => (stroke === 'heavy' ? [i] : []))
-  return numbers.length === 0 ? [] : [`  linkStyle ${numbers.join(',')} stroke-width:4px`]
 }
 
 function boxText(box: Box): readonly string[] {
@@ -122,18 +129,17 @@ function boxText(box: Box): readonly string[] {
   ]
 }
 
+const alignments = { straight: 'LEFTUP', balanced: 'BALANCED' } as const
+
 /** The mermaid text of a drawing. The geometry is in it; fonts and what else all drawings share are the renderer's. */
-export function mermaidText({ direction, boxes, lines, frames, straight }: Drawing): string {
+export function mermaidText({ direction, boxes, lines, frames, placement }: Drawing): string {
   const used = (Object.keys(classStyles) as BoxClass[]).filter(is => boxes.some(box => box.is === is))
   return [
     '---',
     'config:',
     '  flowchart:',
     '    wrappingWidth: 2000',
-    '  elk:',
-    '    nodePlacementStrategy: BRANDES_KOEPF',
-    `    nodePlacementAlignment: ${straight ? 'LEFTUP' : 'BALANCED'}`,
-    '    straightenEdges: true',
+    ...(placement === 'free' ? [] : ['  elk:', '    nodePlacementStrategy: BRANDES_KOEPF', `    nodePlacementAlignment: ${alignments[placement]}`]),
     '---',
     `flowchart ${direction === 'top down' ? 'TB' : 'LR'}`,
     ...used.map(is => `  classDef ${is} ${classStyles[is].style}`),
@@ -144,7 +150,6 @@ export function mermaidText({ direction, boxes, lines, frames, straight }: Drawi
       '  end',
     ]),
     ...lines.map(lineText),
-    ...heavyLines(lines),
     '',
   ].join('\n')
 }

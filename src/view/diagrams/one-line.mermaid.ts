@@ -9,7 +9,7 @@ import { byTag, compareTags } from '../tables.js'
 import { joined } from '../text.js'
 import type { Diagram, Text } from '../view-model.js'
 import { type CircuitPart, circuitPart } from './circuit-part.js'
-import { type Drawing, mermaidText, wordOf } from './mermaid-text.js'
+import { type Drawing, filled, mermaidText, titleLength, wordOf } from './mermaid-text.js'
 import { type Sheet, sheetsOf, turned } from './sheets.js'
 import { type Address, type VesselBoxes, vesselBoxes } from './vessel-boxes.js'
 
@@ -25,7 +25,8 @@ export function oneLineDiagrams(vessel: Vessel, results: Results, address: Addre
 
   const sheets = [
     ...mainSheets(vessel, feeders, direct),
-    ...vessel.panels.toSorted(byTag).flatMap(({ tag, name }) => pointSheets(tag, `${tag} ${name}`, parts).map(sheet => ({ ...sheet, about: tag }))),
+    ...vessel.panels.toSorted(byTag).flatMap(({ tag, name }) =>
+      pointSheets(vessel, tag, `${tag} ${name}`, parts).map(sheet => ({ ...sheet, about: tag }))),
   ]
   return sheets.map(({ id, about, title, parts: drawn, drawing }, i) => ({
     is: 'diagram',
@@ -45,13 +46,14 @@ function mainSheets(vessel: Vessel, feeders: readonly CircuitPart[], direct: rea
   const points = [...vessel.batteries, ...vessel.busbars].toSorted(byTag)
   return together.length <= 1 ? together : [
     ...titled('from the batteries to the panels', feeders),
-    ...points.flatMap(({ tag, name }) => pointSheets(tag, `consumers on ${tag} ${name}`, direct)),
+    ...points.flatMap(({ tag, name }) => pointSheets(vessel, tag, `consumers on ${tag} ${name}`, direct)),
   ]
 }
 
 /** What is fed from one battery, busbar or panel. */
-function pointSheets(tag: Tag, title: string, parts: readonly CircuitPart[]): readonly TitledSheet[] {
-  return sheetsOf(parts.filter(fedFrom(tag)), drawFramed).map((sheet, i, all) => {
+function pointSheets(vessel: Vessel, tag: Tag, title: string, parts: readonly CircuitPart[]): readonly TitledSheet[] {
+  const feeders = (lookup(vessel).circuitsOfLoad.get(tag) ?? []).map(circuit => circuit.tag).toSorted(compareTags)
+  return sheetsOf(parts.filter(fedFrom(tag)), drawn => drawFramed(drawn, feeders)).map((sheet, i, all) => {
     const [first, last] = [sheet.parts[0]!.circuit.tag, sheet.parts.at(-1)!.circuit.tag]
     const span = all.length === 1 ? '' : first === last ? `, ${first}` : `, ${first} to ${last}`
     return { ...sheet, id: `${wordOf(tag)}-${i + 1}`, about: null, title: title + span }
@@ -68,24 +70,29 @@ const draw = (parts: readonly CircuitPart[]): Drawing => turned({
   boxes: unique(parts.flatMap(part => part.boxes), ({ key }) => key),
   lines: unique(parts.flatMap(part => part.lines), ({ from, to, label }) => [from, to, ...label].join(' ')),
   frames: [],
-  straight: false,
+  placement: 'balanced',
 })
 
 /**
  * The circuits of one distribution point. Where all their protective devices sit on it, it is drawn as a frame around
  * them, not as a box with a line to each.
  */
-function drawFramed(parts: readonly CircuitPart[]): Drawing {
-  const { boxes, lines } = draw(parts)
+function drawFramed(parts: readonly CircuitPart[], feederTags: readonly Tag[]): Drawing {
+  const boxed = draw(parts)
+  const { boxes, lines } = boxed
   const tag = parts[0]!.circuit.fedFromTag
   const point = boxes.find(({ key }) => key === tag)!
-  if (!parts.every(({ mounted }) => mounted) || lines.some(({ to }) => to === tag)) return draw(parts)
-  const title = [[tag, ...point.below].join(' '), point.beside.join(' · ')].filter(row => row !== '')
+  if (!parts.every(({ mounted }) => mounted) || lines.some(({ to }) => to === tag)) return boxed
+  const fedBy = feederTags.length === 0 ? [] : [`fed by ${feederTags.join(', ')}`]
+  const title = [
+    ...filled([tag, ...point.below].join(' ').split(' '), ' ', titleLength),
+    ...filled([...point.beside, ...fedBy], ' · ', titleLength),
+  ]
   return turned({
     boxes: boxes.filter(({ key }) => key !== tag),
     lines: lines.filter(({ from }) => from !== tag),
     frames: [{ key: tag, title, boxKeys: parts.map(({ circuit }) => circuit.tag) }],
-    straight: false,
+    placement: 'straight',
   })
 }
 const fedFrom = (tag: Tag) => ({ circuit }: CircuitPart): boolean => circuit.fedFromTag === tag
@@ -106,5 +113,6 @@ function inWords({ tagged }: VesselBoxes, parts: readonly CircuitPart[]): Text {
 
 function negativeInWords({ busbars }: Vessel, { tagged }: VesselBoxes): Text {
   const negative = busbars.filter(({ polarity }) => polarity === 'negative').toSorted(byTag)
-  return [' The negative side is not drawn', ...(negative.length === 0 ? [] : ['; negative busbars: ', ...joined(negative.map(({ tag }) => [tagged(tag)]))]), '.']
+  const named: Text = negative.length === 0 ? [] : ['; negative busbars: ', ...joined(negative.map(({ tag }) => [tagged(tag)]))]
+  return [' The negative side is not drawn', ...named, '.']
 }

@@ -7,7 +7,7 @@ import { joined } from '../text.js'
 import type { Diagram, Text } from '../view-model.js'
 import { carriedInWords, dataLinks, type Link } from './links.js'
 import { type Box, type Drawing, mermaidText, wordOf } from './mermaid-text.js'
-import { sheetsOf, turned } from './sheets.js'
+import { fits, sheetsOf, turned } from './sheets.js'
 import { type Address, type VesselBoxes, vesselBoxes } from './vessel-boxes.js'
 
 /** A cable with what its two ends belong to: equipment, or the bus whose backbone it comes to. */
@@ -18,8 +18,10 @@ export function systemDiagrams(vessel: Vessel, _results: Results, address: Addre
   const links = systemLinks(vessel)
   return vessel.systems.flatMap(system => {
     const own = new Set(systemItems(vessel, system))
-    const linked = ordered(links.filter(({ fromTag, toTag }) => own.has(fromTag) || own.has(toTag)), own)
-    const sheets = sheetsOf(linked, drawn => systemDrawing(vessel, boxes, own, drawn))
+    const linked = links.filter(({ fromTag, toTag }) => own.has(fromTag) || own.has(toTag))
+    const draw = (drawn: readonly SystemLink[]) => systemDrawing(vessel, boxes, own, drawn)
+    const sheets = sheetsOf(clusters(linked, own), drawn => draw(drawn.flat()))
+      .flatMap(({ parts, drawing }) => (fits(drawing) ? [{ parts: parts.flat(), drawing }] : sheetsOf(parts.flat(), draw)))
     return sheets.map(({ parts, drawing }, i): Diagram => ({
       is: 'diagram',
       id: `system-${wordOf(system.tag)}-${i + 1}`,
@@ -44,10 +46,19 @@ function systemLinks(vessel: Vessel): readonly SystemLink[] {
     .filter(({ fromTag, toTag }) => fromTag !== toTag)
 }
 
-/** Cables of the same item beside each other: first by the item of the system, then by the cable's tag. */
-function ordered(links: readonly SystemLink[], own: ReadonlySet<Tag>): readonly SystemLink[] {
-  const ownEnd = ({ fromTag, toTag }: SystemLink): Tag => (own.has(fromTag) ? fromTag : toTag)
-  return links.toSorted((a, b) => compareTags(ownEnd(a), ownEnd(b)) || byTag(a.link.cable, b.link.cable))
+/** Links that hang together through items of the system itself. In each, and among them, by item, then by the cable's tag. */
+function clusters(links: readonly SystemLink[], own: ReadonlySet<Tag>): readonly (readonly SystemLink[])[] {
+  const ownEnds = ({ fromTag, toTag }: SystemLink): readonly Tag[] => [fromTag, toTag].filter(tag => own.has(tag))
+  const ordered = links.toSorted((a, b) => compareTags(ownEnds(a)[0]!, ownEnds(b)[0]!) || byTag(a.link.cable, b.link.cable))
+  let found: readonly (readonly SystemLink[])[] = []
+  for (const link of ordered) {
+    const touches = (cluster: readonly SystemLink[]) => cluster.some(other => ownEnds(other).some(tag => ownEnds(link).includes(tag)))
+    const united = [...found.filter(touches).flat(), link]
+    const first = found.findIndex(touches)
+    found = first < 0 ? [...found, united]
+      : found.flatMap((cluster, i) => (i === first ? [united] : touches(cluster) ? [] : [cluster]))
+  }
+  return found
 }
 
 function systemDrawing(vessel: Vessel, boxes: VesselBoxes, own: ReadonlySet<Tag>, links: readonly SystemLink[]): Drawing {
@@ -59,17 +70,22 @@ function systemDrawing(vessel: Vessel, boxes: VesselBoxes, own: ReadonlySet<Tag>
   }
   return turned({
     boxes: [...new Set(links.flatMap(({ fromTag, toTag }) => [fromTag, toTag]))]
-      .map(tag => (own.has(tag) ? { ...boxes.boxOf(tag), beside: [] } : outside(tag))),
-    lines: links.map(({ link, fromTag, toTag }) => ({ from: fromTag, to: toTag, label: [link.cable.tag, carriedInWords(link)], stroke: 'plain' })),
+      .map(tag => (own.has(tag) ? boxes.boxOf(tag) : outside(tag))),
+    lines: links.map(({ link, fromTag, toTag }) => ({
+      from: fromTag, to: toTag, label: boxes.cableLabel([link.cable.tag], [carriedInWords(link)]), stroke: 'plain',
+    })),
     frames: [],
-    straight: false,
+    placement: 'free',
   })
 }
 
 function inWords({ tagged }: VesselBoxes, own: ReadonlySet<Tag>, links: readonly SystemLink[]): Text {
-  const outside = [...new Set(links.flatMap(({ fromTag, toTag }) => [fromTag, toTag]))].filter(tag => !own.has(tag)).toSorted(compareTags)
+  const tags = new Set(links.flatMap(({ fromTag, toTag }) => [fromTag, toTag]))
+  const outside = [...tags].filter(tag => !own.has(tag)).toSorted(compareTags)
+  const words = ({ link, fromTag, toTag }: SystemLink): Text =>
+    [tagged(fromTag), ' to ', tagged(toTag), ` (${carriedInWords(link)}, `, tagged(link.cable.tag), ')']
   return [
-    ...joined(links.map(({ link, fromTag, toTag }): Text => [tagged(fromTag), ' to ', tagged(toTag), ` (${carriedInWords(link)}, `, tagged(link.cable.tag), ')']), '; '),
-    '.', ...(outside.length === 0 ? [] : [' Outside the system: ', ...joined(outside.map(tag => [tagged(tag)])), '.']),
+    ...joined(links.map(words), '; '), '.',
+    ...(outside.length === 0 ? [] : [' Outside the system: ', ...joined(outside.map(tag => [tagged(tag)])), '.']),
   ]
 }

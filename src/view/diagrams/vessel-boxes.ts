@@ -1,6 +1,6 @@
 /** What a thing of the vessel looks like in a drawing and what is written in its box; the same in every diagram. */
 import { lookup } from '../../model/lookup.js'
-import type { BackboneElement, Cable, CableEnd, CanBus, Circuit, Equipment, ItemStatus, Panel, Tag, Vessel } from '../../model/vessel.js'
+import type { BackboneElement, Cable, CableEnd, CableType, CanBus, Circuit, Equipment, ItemStatus, Panel, Tag, Vessel } from '../../model/vessel.js'
 import { type EquipmentKind, equipmentKind } from '../../references/equipment-kinds.js'
 import { say, sayForWorking, saySize } from '../../units/format.js'
 import type { Inline, PageKey } from '../view-model.js'
@@ -16,8 +16,10 @@ export interface VesselBoxes {
   referenceTo(tag: Tag): Box
   /** How equipment is drawn and whether a circuit goes on through it; null for what is not equipment. */
   kindOf(tag: Tag): EquipmentKind | null
-  /** Tag and size of a cable, as written on its line. */
-  cableLabel(tag: Tag): readonly string[]
+  /** The same with what it takes from its circuit. */
+  consumerBox(tag: Tag): Box
+  /** Tags and size of the cables that make up a line, as written on it; `said` in place of the size. */
+  cableLabel(tags: readonly Tag[], said?: readonly string[]): readonly string[]
   /** The tag in running text, linked to its page. */
   tagged(tag: Tag): Inline
   nameOf(tag: Tag): string | null
@@ -32,7 +34,10 @@ export function vesselBoxes(vessel: Vessel, address: Address): VesselBoxes {
 
   function boxOf(tag: Tag): Box {
     const device = equipment.get(tag)
-    if (device !== undefined) return box(tag, equipmentKind(device.kind).draw, [consumption(device), unfinished(device)], [device.name])
+    if (device !== undefined) {
+      const is = device.kind === 'network switch' ? 'module' : equipmentKind(device.kind).draw
+      return box(tag, is, [unfinished(device)], [device.name])
+    }
     const circuit = circuits.get(tag)
     if (circuit !== undefined) return box(tag, 'protection', circuitFacts(circuit, panels.get(circuit.fedFromTag)), [circuit.name])
     const battery = batteries.get(tag)
@@ -61,13 +66,16 @@ export function vesselBoxes(vessel: Vessel, address: Address): VesselBoxes {
       const device = equipment.get(tag)
       return device === undefined ? null : equipmentKind(device.kind)
     },
-    cableLabel: tag => {
-      const typeTag = cables.get(tag)?.typeTag
-      const type = typeTag === null || typeTag === undefined ? undefined : cableTypes.get(typeTag)
-      if (type === undefined) return [tag, 'type not recorded']
-      if (type.use !== 'power' && type.use !== 'ac power') return [tag, type.use]
-      if (type.size === null) return [tag, 'size not recorded']
-      return [tag, type.cores !== null && type.cores > 1 ? `${type.cores} × ${saySize(type.size)}` : saySize(type.size)]
+    consumerBox: tag => {
+      const device = equipment.get(tag)
+      const own = boxOf(tag)
+      return device === undefined ? own : { ...own, beside: [consumption(device), ...own.beside].filter(text => text !== null) }
+    },
+    cableLabel: (tags, said) => {
+      const held = tags.flatMap(tag => cables.get(tag) ?? [])
+      const sizes = [...new Set(held.map(({ typeTag }) => conductorWords(cableTypes.get(typeTag ?? ''))))]
+      const each = tags.length > 1 && sizes.length === 1 ? ' each' : ''
+      return [tags.join(', '), ...said ?? sizes.map(size => size + each), ...new Set(held.map(unfinished).filter(text => text !== null))]
     },
     tagged: tag => {
       const to = address(tag)
@@ -85,6 +93,12 @@ export const elementWords: Readonly<Record<BackbonePart['kind'], string>> = { te
 function backboneElements(buses: readonly CanBus[]): ReadonlyMap<Tag, BackbonePart> {
   const parts = buses.flatMap(({ backbone }) => backbone.filter(element => element.kind !== 'segment'))
   return new Map(parts.map(part => [part.tag, part]))
+}
+
+function conductorWords(type: CableType | undefined): string {
+  if (type === undefined) return 'type not recorded'
+  if (type.size === null) return 'size not recorded'
+  return type.cores !== null && type.cores > 1 ? `${type.cores} × ${saySize(type.size)}` : saySize(type.size)
 }
 
 const rated = (currentA: number | null): string | null => (currentA === null ? null : say('ratedCurrentA', currentA))

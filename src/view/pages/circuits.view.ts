@@ -73,7 +73,7 @@ export function legendTable(context: ViewContext, circuits: readonly Circuit[], 
 function cableCell(context: ViewContext, tags: readonly Tag[]): Text {
   return joined(tags.map(tag => {
     const type = context.lookup.cableTypes.get(context.lookup.cables.get(tag)?.typeTag ?? '')
-    return [context.tag(tag), type?.size == null ? '' : ` ${saySize(type.size)}`]
+    return [context.tag(tag), type?.size == null ? '' : `\u00A0${saySize(type.size)}`]
   }), { is: 'break' })
 }
 
