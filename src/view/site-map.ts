@@ -1,12 +1,7 @@
-/**
- * Every page's address, from the tag alone, before anything is rendered. Addresses are printed in QR codes and letters,
- * so they must not change from one issue of the pack to the next.
- */
+/** Every page's address, made before anything is rendered. */
+import { slug } from '../model/address.js'
 import type { Tag, Vessel } from '../model/vessel.js'
 import type { PageKey } from './view-model.js'
-
-/** Lower case; anything but a-z, 0-9, dot and dash becomes a dash. The check stage refuses tags that would collide. */
-export const slug = (tag: string): string => tag.toLowerCase().replace(/[^a-z0-9.-]+/g, '-')
 
 /** The anchor of a page inside the single printed document. */
 export const anchorOf = (key: PageKey): string => key.replace(/\//g, '-')

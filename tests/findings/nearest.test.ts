@@ -18,5 +18,5 @@ describe('nearest', () => {
 
 test('didYouMean', () => {
   expect(didYouMean('loads')).toBe('; did you mean "loads"?')
-  expect(didYouMean(null)).toBe('')
+  expect(didYouMean(undefined)).toBe('')
 })

@@ -3,7 +3,7 @@ import { z } from 'zod'
 import type { Dimension } from '../../units/parse-quantity.js'
 import { entryKinds, type KindKey } from './kinds.js'
 
-/** What is used of JSON Schema, with two marks of our own (see fields.ts) that are taken out before it is handed on. */
+/** What is used of JSON Schema, with the marks of fields.ts, which are taken out before it is handed on. */
 export interface Described {
   readonly type?: string
   readonly description?: string
@@ -17,9 +17,8 @@ export interface Described {
   readonly minimum?: number
   readonly maximum?: number
   readonly format?: string
-  /** What a quantity measures. */
   readonly dimension?: Dimension
-  /** How a list may be written as a text instead. */
+  readonly takes?: string
   readonly orText?: string
 }
 

@@ -1,4 +1,8 @@
-/** The kinds of field a vessel file can hold. Each says in its error what it expects; positions are added later. */
+/**
+ * The kinds of field a vessel file can hold. Each says in its error what it expects; positions are added later. Marks for
+ * those who read the schemas as data: `takes`, what is expected in words; `dimension`, what a quantity measures; `orText`,
+ * how a list may be written as a text.
+ */
 import { z } from 'zod'
 import { type Dimension, type DimensionValue, parseQuantity, quantityPattern } from '../../units/parse-quantity.js'
 
@@ -8,28 +12,33 @@ export const tagPattern = /^[A-Za-z0-9][A-Za-z0-9._/+-]*$/
 export const tag = (what: string) =>
   z.string({ error: 'a tag, in quotes if it looks like a number' }).regex(tagPattern, {
     error: 'a tag: letters, digits and . _ / + - with no spaces, for example W112 or A1.7',
-  }).describe(what)
+  }).meta({ description: what, takes: 'a tag' })
 
 export const text = (what: string) =>
-  z.string({ error: 'text, in quotes if it looks like a number, a date or true/false' }).trim().min(1, { error: 'some text, or leave the key out' }).describe(what)
+  z.string({ error: 'text, in quotes if it looks like a number, a date or true/false' }).trim().min(1, { error: 'some text, or leave the key out' })
+    .meta({ description: what, takes: 'text' })
 
 /** Digits whose leading zeros count (MMSI, part and serial numbers): always text. */
 export const digits = (what: string, pattern: RegExp, expected: string) =>
-  z.string({ error: `${expected}, in quotes so that no zero is lost` }).regex(pattern, { error: expected }).describe(what)
+  z.string({ error: `${expected}, in quotes so that no zero is lost` }).regex(pattern, { error: expected })
+    .meta({ description: what, takes: `${expected}, in quotes` })
 
 export const oneOf = <const T extends readonly [string, ...string[]]>(values: T, what: string) =>
   z.enum(values, { error: `one of: ${values.join(', ')}` }).describe(what)
 
 /** `true`/`false`; a spreadsheet cell gives them as words. */
-export const yesNo = (what: string) =>
-  z.union([z.boolean(), z.enum(['true', 'false', 'yes', 'no']).transform(word => word === 'true' || word === 'yes')], { error: 'true or false' }).describe(what)
+export const yesNo = (what: string) => {
+  const expected = 'true or false'
+  return z.union([z.boolean(), z.enum(['true', 'false', 'yes', 'no']).transform(word => word === 'true' || word === 'yes')], { error: expected })
+    .meta({ description: what, takes: expected })
+}
 
 export const wholeNumber = (what: string, range: { min: number; max: number }) => {
   const expected = `a whole number from ${range.min} to ${range.max}`
   return z.union([
     z.int({ error: expected }).min(range.min, { error: expected }).max(range.max, { error: expected }),
     z.string().regex(/^\d+$/).transform(Number).refine(n => n >= range.min && n <= range.max, { error: expected }),
-  ], { error: expected }).describe(what)
+  ], { error: expected }).meta({ description: what, takes: expected })
 }
 
 /** A share from 0 to 1. */
@@ -38,15 +47,18 @@ export const share = (what: string) => {
   return z.union([
     z.number({ error: expected }).min(0, { error: expected }).max(1, { error: expected }),
     z.string().regex(/^(0(\.\d+)?|1(\.0+)?)$/).transform(Number),
-  ], { error: expected }).describe(what)
+  ], { error: expected }).meta({ description: what, takes: expected })
 }
 
-export const date = (what: string) =>
-  z.iso.date({ error: 'a date written year-month-day, for example 2026-05-04' }).describe(what)
+export const date = (what: string) => {
+  const expected = 'a date written year-month-day, for example 2026-05-04'
+  return z.iso.date({ error: expected }).meta({ description: what, takes: expected })
+}
 
 /** A value with its unit, such as `6.4 m`; converted once, here. */
 export const quantity = <D extends Dimension>(dimension: D, what: string) =>
-  z.string({ error: issue => bareNumber(dimension, issue.input) }).meta({ description: what, pattern: quantityPattern(dimension).source, dimension })
+  z.string({ error: issue => expectedFor(typeof issue.input === 'number' ? String(issue.input) : '', dimension) })
+    .meta({ description: what, pattern: quantityPattern(dimension).source, dimension, takes: expectedFor('', dimension) })
     .transform((written, context): DimensionValue<D> => {
       const parsed = parseQuantity(written, dimension)
       if (parsed.ok) return parsed.value
@@ -54,8 +66,9 @@ export const quantity = <D extends Dimension>(dimension: D, what: string) =>
       return z.NEVER
     })
 
-function bareNumber(dimension: Dimension, input: unknown): string {
-  const parsed = parseQuantity(String(input), dimension)
+/** What is expected in place of `written`, which may be a bare number. */
+function expectedFor(written: string, dimension: Dimension): string {
+  const parsed = parseQuantity(written, dimension)
   return parsed.ok ? 'text' : parsed.expected
 }
 
@@ -65,14 +78,15 @@ export const listOf = <T extends z.ZodType>(item: T, what: string) =>
     z.array(item, { error: 'a list, or words parted by spaces' })).meta({ description: what, orText: 'words parted by spaces' })
 
 /** `P1`, or `P1:power` with the terminal named. */
-export const cableEnd = (what: string) =>
-  z.string({ error: 'an item, or an item and its terminal, for example P1:power' })
-    .regex(/^[A-Za-z0-9][A-Za-z0-9._/+-]*(:[^\s:]+)?$/, { error: 'an item, or an item and its terminal, for example P1:power' })
-    .describe(what)
+export const cableEnd = (what: string) => {
+  const expected = 'an item, or an item and its terminal, for example P1:power'
+  return z.string({ error: expected }).regex(/^[A-Za-z0-9][A-Za-z0-9._/+-]*(:[^\s:]+)?$/, { error: expected })
+    .meta({ description: what, takes: expected })
     .transform(written => {
       const [end = '', terminal = null] = written.split(':')
       return { tag: end, terminal }
     })
+}
 
 /** Forward, to port, up; in a spreadsheet cell, or for short, parted by commas. */
 export const position = (what: string) => {
@@ -83,11 +97,15 @@ export const position = (what: string) => {
 }
 
 /** Path of a file in the vessel folder. */
-export const filePath = (what: string) =>
-  z.string({ error: 'the path of a file in the vessel folder' }).min(1, { error: 'the path of a file in the vessel folder' })
-    .refine(path => !path.split(/[\\/]/).includes('..') && !/^([\\/]|[A-Za-z]:)/.test(path), {
-      error: 'a file inside the vessel folder, written from the folder’s top, without ..',
-    }).describe(what).transform(fromTop)
+export const filePath = (what: string) => {
+  const expected = 'the path of a file in the vessel folder, written from its top, without ..'
+  return z.string({ error: expected }).min(1, { error: expected })
+    .refine(isBelowTop, { error: expected })
+    .meta({ description: what, takes: expected })
+    .transform(fromTop)
+}
+
+export const isBelowTop = (path: string): boolean => !path.split(/[\\/]/).includes('..') && !/^([\\/]|[A-Za-z]:)/.test(path)
 
 /** `.\photos\helm.jpg` → `photos/helm.jpg` */
 export const fromTop = (path: string): string => path.split(/[\\/]/).filter(part => part !== '.' && part !== '').join('/')

@@ -22,7 +22,7 @@ export const cableSchema = z.strictObject({
   from: cableEnd('The end nearer the supply, or the first end.'),
   to: cableEnd('The other end.'),
   type: tag('Cable type.').optional(),
-  carries: oneOf(['both', 'positive', 'negative', 'none'], 'Conductors of the circuit it holds; for power cables: both for two cores, positive for one, when left out.').optional(),
+  carries: oneOf(['both', 'positive', 'negative', 'none'], 'Conductors of the circuit it holds; when left out, of a power cable both for two cores and positive for one; of a cable without a type both where it starts at a circuit.').optional(),
   route: listOf(tag('Wireway.'), 'Wireways in order; the shortest way when left out.').optional(),
   length: quantity('length', 'Length as measured; worked out from the route when left out.').optional(),
   'service-loop': quantity('length', 'Spare length left in a loop.').optional(),

@@ -1,0 +1,53 @@
+/** Which keys refer to what: the table that the check of references follows. */
+import type { KindKey } from '../load/entry-kinds.js'
+import type { NamedThing } from '../load/named-things.js'
+
+export interface Expected {
+  readonly kinds: readonly NamedThing['kind'][]
+  /** "a battery, busbar or panel" */
+  readonly inWords: string
+}
+/** `list`: a list of names, or words in a text. `cable end`: a name, perhaps with `:terminal`. */
+type Form = 'name' | 'list' | 'cable end'
+export interface ReferenceField {
+  /** Keys as in the file; `*` for each item of a list. */
+  readonly path: readonly string[]
+  readonly expected: Expected
+  readonly form: Form
+}
+
+const zone: Expected = { kinds: ['zones'], inWords: 'a zone' }
+const system: Expected = { kinds: ['systems'], inWords: 'a system' }
+const point: Expected = { kinds: ['wireway-points', 'zones'], inWords: 'a wireway point or zone' }
+const wireway: Expected = { kinds: ['wireways'], inWords: 'a wireway' }
+const model: Expected = { kinds: ['models'], inWords: 'a model' }
+const cableType: Expected = { kinds: ['cable-types'], inWords: 'a cable type' }
+const cable: Expected = { kinds: ['cables'], inWords: 'a cable' }
+const circuit: Expected = { kinds: ['circuits'], inWords: 'a circuit' }
+const supply: Expected = { kinds: ['batteries', 'busbars', 'panels'], inWords: 'a battery, busbar or panel' }
+const load: Expected = { kinds: ['equipment', 'panels', 'busbars'], inWords: 'equipment, a panel or a busbar' }
+/** A switching module and a battery with its own electronics are devices on a bus too. */
+const device: Expected = { kinds: ['equipment', 'panels', 'batteries'], inWords: 'equipment, a panel or a battery' }
+const equipment: Expected = { kinds: ['equipment'], inWords: 'equipment' }
+const cableEnd: Expected = {
+  kinds: ['circuits', 'equipment', 'batteries', 'busbars', 'panels', 'backbone'], inWords: 'a circuit or an item',
+}
+
+const field = (path: string, expected: Expected, form: Form = 'name'): ReferenceField => ({ path: path.split('.'), expected, form })
+const itemPlace = [field('zone', zone), field('system', system), field('point', point)]
+
+export const referenceFields: Readonly<Partial<Record<KindKey, readonly ReferenceField[]>>> = {
+  'wireway-points': [field('zone', zone)],
+  'wireways': [field('from', point), field('to', point), field('zones', zone, 'list')],
+  'equipment': [...itemPlace, field('model', model)],
+  'batteries': itemPlace,
+  'busbars': itemPlace,
+  'panels': itemPlace,
+  'circuits': [field('fed-from', supply), field('loads', load, 'list'), field('zone', zone), field('return-cables', cable, 'list')],
+  'cables': [field('from', cableEnd, 'cable end'), field('to', cableEnd, 'cable end'), field('type', cableType), field('route', wireway, 'list')],
+  'can-buses': [
+    field('backbone.*.segment', cable), field('backbone.*.drop', cable), field('backbone.*.zone', zone),
+    field('backbone.*.device', device), field('backbone.*.circuit', circuit),
+  ],
+  'ethernet-networks': [field('switches', equipment, 'list')],
+}

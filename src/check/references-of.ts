@@ -1,0 +1,35 @@
+/** The references that an entry makes, read from the file as it stands, each with its place. */
+import { type SourceEntry, type SourceNode, type Span, valueAt, wordsOf } from '../load/source-folder.js'
+import { type Expected, type ReferenceField, referenceFields } from './reference-fields.js'
+import { tagPattern } from './schema/fields.js'
+
+export interface Reference {
+  /** Keys as in the file, parted by dots. */
+  readonly field: string
+  readonly name: string
+  readonly terminal: string | null
+  readonly span: Span
+  readonly expected: Expected
+}
+
+export const referencesOf = ({ kind, node }: SourceEntry): readonly Reference[] =>
+  (referenceFields[kind] ?? []).flatMap(field => nodesAt(node, field.path, '').flatMap(found => readReferences(found, field)))
+
+interface FieldNode { readonly field: string; readonly value: SourceNode }
+
+function nodesAt(node: SourceNode, [step, ...rest]: readonly string[], before: string): readonly FieldNode[] {
+  if (step === undefined) return [{ field: before, value: node }]
+  const down = (value: SourceNode, name: string) => nodesAt(value, rest, before === '' ? name : `${before}.${name}`)
+  if (step === '*') return node.type === 'list' ? node.items.flatMap((item, index) => down(item, String(index))) : []
+  const value = valueAt(node, step)
+  return value === null ? [] : down(value, step)
+}
+
+/** A text that can be no tag has been reported by the schema; it is no reference. */
+function readReferences({ field, value }: FieldNode, { form, expected }: ReferenceField): readonly Reference[] {
+  const written = form === 'list' ? wordsOf(value) : typeof value.plain === 'string' ? [{ word: value.plain, span: value }] : []
+  return written.flatMap(({ word, span }) => {
+    const [name = '', terminal = null] = form === 'cable end' ? word.split(':') : [word]
+    return tagPattern.test(name) ? [{ field, name, terminal, span, expected }] : []
+  })
+}

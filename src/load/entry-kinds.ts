@@ -1,0 +1,43 @@
+/** The kinds of entry by the key that holds them in a file: what one entry is called and which field names it. */
+
+/** `single`: one map for the whole folder. `list`: a list, which may be spread over files. */
+interface KindName { readonly shape: 'single' | 'list'; readonly entry: string; readonly nameField: string }
+
+const list = (entry: string, nameField = 'tag') => ({ shape: 'list', entry, nameField }) as const
+
+export const kindNames = {
+  'vessel': { shape: 'single', entry: 'vessel', nameField: 'name' },
+  'changes': list('change', 'issue'),
+  'systems': list('system'),
+  'zones': list('zone'),
+  'wireway-points': list('wireway point'),
+  'wireways': list('wireway'),
+  'models': list('model', 'model'),
+  'cable-types': list('cable type'),
+  'equipment': list('equipment'),
+  'batteries': list('battery'),
+  'busbars': list('busbar'),
+  'panels': list('panel'),
+  'circuits': list('circuit'),
+  'cables': list('cable'),
+  'can-buses': list('CAN bus'),
+  'ethernet-networks': list('Ethernet network'),
+} as const satisfies Record<string, KindName>
+
+export type KindKey = keyof typeof kindNames
+export const kindKeys = Object.keys(kindNames) as readonly KindKey[]
+export const isKindKey = (key: string): key is KindKey => Object.hasOwn(kindNames, key)
+
+/** What a catalogue may hold: only what is true of every unit of a model, for any vessel. */
+export const catalogueKinds: readonly KindKey[] = ['models', 'cable-types']
+
+/** Whether the names of this kind's entries are tags, which are unique in the vessel whatever they name. */
+export const isTagged = (kind: KindKey): boolean => kindNames[kind].nameField === 'tag'
+
+/**
+ * Kind named by a file name: `cables.csv` and `cables-helm.csv` hold cables. Null when it names none.
+ */
+export function kindOfFileName(name: string): KindKey | null {
+  const base = (name.split('/').at(-1) ?? '').replace(/\.[^.]*$/, '').toLowerCase()
+  return kindKeys.find(kind => base === kind || base.startsWith(`${kind}-`)) ?? null
+}

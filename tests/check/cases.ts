@@ -1,0 +1,128 @@
+/**
+ * The small vessel with one passage changed, and the whole list of findings that this brings. One case for each kind of
+ * finding at least.
+ */
+import { changed, type Files, smallVessel } from '../support/vessel-files.js'
+
+export interface Case {
+  readonly name: string
+  readonly files: Files
+  /** As `listed` writes them. */
+  readonly findings: readonly string[]
+  /** A passage of the first finding's message, where the words matter. */
+  readonly says?: string
+}
+
+const change = (name: string, file: string, from: string, to: string, findings: readonly string[], says?: string): Case =>
+  ({ name, files: changed(smallVessel, file, from, to), findings, ...(says === undefined ? {} : { says }) })
+
+const without = (name: string): Files => Object.fromEntries(Object.entries(smallVessel).filter(([file]) => file !== name))
+
+export const schemaCases: readonly Case[] = [
+  change('a misspelt key', 'circuits.yaml', 'fed-from: G1', 'fedfrom: G1', [
+    'circuits.yaml:2:5 SCH201 ⟨tag⟩', 'circuits.yaml:4:5 SCH101 ⟨fedfrom⟩',
+  ]),
+  change('a misspelt key, with the nearest known', 'equipment.yaml', 'status: fitted', 'staus: fitted',
+    ['equipment.yaml:24:5 SCH101 ⟨staus⟩'], 'there is no key "staus"; did you mean "status"?'),
+  change('a misspelt key in a map inside', 'circuits.yaml', '{type: "class T fuse", rating: 100 A}', '{type: "class T fuse", rating: 100 A, note: new}',
+    ['circuits.yaml:5:55 SCH101 ⟨note⟩']),
+  change('a key whose name is special to the language this is written in', 'equipment.yaml', 'status: fitted', '__proto__: {a: 1}',
+    ['equipment.yaml:24:5 SCH101 ⟨__proto__⟩']),
+  change('a column that no kind knows: one finding for all rows', 'cables.csv', 'to,type', 'to,typ',
+    ['cables.csv:1:13 SCH101 ⟨typ⟩']),
+  change('an identifier written as a number', 'vessel.yaml', '"002320001"', '002320001',
+    ['vessel.yaml:5:9 SCH102 ⟨002320001⟩'], '"mmsi" is 002320001, expected nine digits, in quotes so that no zero is lost'),
+  change('a tag with a space', 'equipment.yaml', 'tag: X9', 'tag: X 9', [
+    'cables.csv:6:5 REF103 ⟨X9⟩', 'cables.csv:6:8 REF103 ⟨X9⟩', 'equipment.yaml:31:10 SCH102 ⟨X 9⟩',
+  ]),
+  change('a tag that YAML takes for a number', 'equipment.yaml', 'tag: X9', 'tag: 1e3', [
+    'cables.csv:6:5 REF103 ⟨X9⟩', 'cables.csv:6:8 REF103 ⟨X9⟩', 'equipment.yaml:31:10 SCH102 ⟨1e3⟩',
+  ]),
+  change('a range', 'circuits.yaml', 'demand-factor: 0.6', 'demand-factor: 60', ['circuits.yaml:13:20 SCH102 ⟨60⟩'],
+    '"demand-factor" is 60, expected a number from 0 to 1'),
+  change('a date that does not exist', 'vessel.yaml', 'issued-on: 2026-05-04', 'issued-on: 2026-02-30', ['vessel.yaml:12:16 SCH102 ⟨2026-02-30⟩']),
+  change('two lengths where three belong', 'equipment.yaml', '[4.10 m, -0.35 m, 6 ft]', '[4.10 m, 6 ft]', ['equipment.yaml:22:15 SCH102 ⟨[4.10 m, 6 ft]⟩']),
+  change('an entry that is no map', 'vessel.yaml', '- {tag: J1, name: Behind the helm, zone: helm}', '- J1', ['vessel.yaml:28:5 SCH102 ⟨J1⟩']),
+  change('a backbone element of two kinds', 'circuits.yaml', '{power: T2, circuit: A1.1}', '{power: T2, segment: W11}',
+    ['circuits.yaml:30:9 SCH102 ⟨{power: T2, segment: W11}⟩'], 'expected exactly one of: terminator, segment, tee, power'),
+  change('one faulty word of a list', 'circuits.yaml', 'loads: P1 K1', 'loads: P1 K1 ?!', ['circuits.yaml:22:18 SCH102 ⟨?!⟩']),
+  change('a file outside the folder', 'equipment.yaml', './docs/p1.pdf', '../p1.pdf', ['equipment.yaml:26:16 SCH102 ⟨../p1.pdf⟩']),
+  change('a word that is in no list, with the nearest', 'vessel.yaml', 'space: cockpit', 'space: cokpit',
+    ['vessel.yaml:24:36 SCH103 ⟨cokpit⟩'], '"space" is cokpit; did you mean "cockpit"?'),
+  change('a number without unit', 'vessel.yaml', 'cable-tail: 40 cm', 'cable-tail: 0.4', ['vessel.yaml:15:17 SCH104 ⟨0.4⟩'],
+    '"conditions.cable-tail" is 0.4, expected a length with its unit (m, cm, mm, ft or in), for example "6.4 m"'),
+  change('a unit of another kind', 'equipment.yaml', 'current-max: 1.5 A', 'current-max: 1.5 W', ['equipment.yaml:23:18 SCH104 ⟨1.5 W⟩'],
+    'expected a current with its unit (A or mA)'),
+  change('a decimal comma', 'equipment.yaml', 'current-max: 1.5 A', 'current-max: 1,5 A', ['equipment.yaml:23:18 SCH104 ⟨1,5 A⟩'],
+    'expected a decimal point: "1.5 A"'),
+  change('a faulty cell of a table', 'cables.csv', 'can,,2 m,', 'can,,2,', ['cables.csv:4:16 SCH104 ⟨2⟩']),
+  change('a faulty value reached through an alias', 'equipment.yaml', 'supply-min: 9 V\n    supply-max: 32 V', 'supply-min: &v 9 W\n    supply-max: *v', [
+    'equipment.yaml:6:20 SCH104 ⟨9 W⟩', 'equipment.yaml:6:20 SCH104 ⟨9 W⟩',
+  ]),
+  change('a missing key', 'vessel.yaml', '  - tag: nav\n    name: Navigation', '  - tag: nav', ['vessel.yaml:21:5 SCH201 ⟨tag⟩'],
+    'System nav: "name" is missing'),
+  change('a required key without a value', 'vessel.yaml', 'name: Navigation', 'name:', ['vessel.yaml:22:5 SCH201 ⟨name⟩']),
+  change('an optional key without a value counts as left out', 'equipment.yaml', 'status: fitted', 'status:', []),
+  change('a missing key of a row', 'cables.csv', 'W12,X9,X9', 'W12,X9,', ['cables.csv:6:1 SCH201 ⟨W12⟩']),
+  change('an entry without its tag', 'equipment.yaml', '- tag: X9\n    name: Spare connector', '- name: Spare connector', [
+    'cables.csv:6:5 REF103 ⟨X9⟩', 'cables.csv:6:8 REF103 ⟨X9⟩', 'equipment.yaml:31:5 SCH201 ⟨name⟩',
+  ]),
+  change('a missing key of a map inside', 'circuits.yaml', '{type: "class T fuse", rating: 100 A}', '{type: "class T fuse"}',
+    ['circuits.yaml:5:18 SCH201 ⟨type⟩'], 'Circuit F1: "rating" is missing'),
+  { name: 'no vessel', files: without('vessel.yaml'), findings: [
+    '⟨⟩ SCH202',
+    'cables.csv:3:19 REF103 ⟨WW2⟩', 'cables.csv:3:23 REF103 ⟨WW1⟩',
+    'circuits.yaml:7:11 REF103 ⟨engine-space⟩', 'circuits.yaml:27:32 REF103 ⟨helm⟩', 'circuits.yaml:29:25 REF103 ⟨helm⟩',
+    'equipment.yaml:19:11 REF103 ⟨helm⟩', 'equipment.yaml:20:13 REF103 ⟨nav⟩', 'equipment.yaml:21:12 REF103 ⟨J1⟩',
+    'equipment.yaml:30:11 REF103 ⟨helm⟩', 'equipment.yaml:36:11 REF103 ⟨engine-space⟩',
+    'equipment.yaml:41:44 REF103 ⟨engine-space⟩', 'equipment.yaml:46:11 REF103 ⟨helm⟩',
+  ] },
+  { name: 'two vessels', files: { ...smallVessel, 'zz.yaml': 'vessel:\n  name: Plover\n  basis: abyc\n' }, findings: ['zz.yaml:2:3 SCH105 ⟨name⟩'],
+    says: 'the first is at vessel.yaml:2:3' },
+]
+
+export const referenceCases: readonly Case[] = [
+  change('one tag twice, whatever it names', 'equipment.yaml', 'tag: X9', 'tag: W1', [
+    'cables.csv:2:1 REF101 ⟨W1⟩', 'cables.csv:6:5 REF103 ⟨X9⟩', 'cables.csv:6:8 REF103 ⟨X9⟩',
+  ], 'Cable W1: this tag is already taken by equipment W1 at equipment.yaml:31:10'),
+  change('one model twice', 'equipment.yaml', '      - {name: net, kind: ethernet, speed: 1 Gbit/s, power-class: 3}', '      - {name: net, kind: ethernet}\n  - {model: brook-7, title: Again}',
+    ['equipment.yaml:15:13 REF101 ⟨brook-7⟩']),
+  change('tags that differ in capitals only', 'equipment.yaml', '- tag: X9\n    name: Spare connector', '- tag: X9\n    name: Spare connector\n  - {tag: p1, name: Other}',
+    ['equipment.yaml:33:11 REF102 ⟨p1⟩'], 'both would have the page address "p1"'),
+  change('tags that differ in signs only', 'equipment.yaml', '- tag: X9\n    name: Spare connector', '- tag: X9\n    name: Spare connector\n  - {tag: engine_space, name: Other}',
+    ['equipment.yaml:33:11 REF102 ⟨engine_space⟩']),
+  change('a tee that is also listed as equipment is one thing', 'equipment.yaml', '- tag: X9\n    name: Spare connector', '- tag: X9\n    name: Spare connector\n  - {tag: T1, name: Tee, kind: can bus tee}', []),
+  change('a tee with the tag of another thing', 'equipment.yaml', '- tag: X9\n    name: Spare connector', '- tag: X9\n    name: Spare connector\n  - {tag: T1, name: Light, kind: light}',
+    ['circuits.yaml:29:15 REF101 ⟨T1⟩']),
+  change('an unknown zone, with the nearest', 'equipment.yaml', 'zone: helm\n    system: nav', 'zone: hlem\n    system: nav', ['equipment.yaml:19:11 REF103 ⟨hlem⟩'], '"zone" names hlem, which is not in the folder; did you mean "helm"?'),
+  change('an unknown model, with the nearest', 'equipment.yaml', 'model: brook-7\n    zone', 'model: brook7\n    zone', ['equipment.yaml:18:12 REF103 ⟨brook7⟩'], 'did you mean "brook-7"?'),
+  change('an unknown word in a list', 'circuits.yaml', 'loads: P1 K1', 'loads: P1 K7', ['circuits.yaml:22:15 REF103 ⟨K7⟩'], 'Circuit A1.1: "loads" names K7, which is not in the folder'),
+  change('an unknown end of a cable', 'cables.csv', 'W11,T1,P1', 'W11,T3,P1', ['cables.csv:5:5 REF103 ⟨T3⟩']),
+  change('an unknown wireway in a route', 'cables.csv', 'WW2 WW1', 'WW2 WW7', ['cables.csv:3:23 REF103 ⟨WW7⟩']),
+  change('an unknown cable of a backbone', 'circuits.yaml', '{segment: W10}', '{segment: W99}', ['circuits.yaml:28:19 REF103 ⟨W99⟩']),
+  change('a circuit fed from a load', 'circuits.yaml', 'fed-from: X1', 'fed-from: P1', ['circuits.yaml:10:15 REF104 ⟨P1⟩'],
+    '"fed-from" names P1 (equipment), expected a battery, busbar or panel'),
+  change('a cable to a zone', 'cables.csv', 'X9,X9', 'X9,helm', ['cables.csv:6:8 REF104 ⟨helm⟩']),
+  change('a file that is not there', 'equipment.yaml', './docs/p1.pdf', 'docs/p2.pdf', ['equipment.yaml:26:16 REF105 ⟨docs/p2.pdf⟩'], 'did you mean "docs/p1.pdf"?'),
+  change('a circuit that feeds its source', 'circuits.yaml', 'loads: A1', 'loads: A1 X1', ['circuits.yaml:12:15 REF106 ⟨X1⟩']),
+  change('a way taken twice', 'circuits.yaml', 'can-buses:', '  - {tag: A1.2, name: Other, fed-from: A1, way: 1}\ncan-buses:', ['circuits.yaml:23:49 REF107 ⟨1⟩'],
+    'way 1 of panel A1 is already taken by circuit A1.1 at circuits.yaml:14:10'),
+  change('a way that the panel does not have', 'circuits.yaml', 'way: 1', 'way: 7', ['circuits.yaml:17:10 REF108 ⟨7⟩'], 'way 7 of panel A1, which has 6'),
+  change('a switch that is none', 'circuits.yaml', 'switches: [K1]', 'switches: [K1, P1]', ['circuits.yaml:33:45 REF109 ⟨P1⟩'], 'P1 is of the kind "display"'),
+  change('a terminal that the model does not have', 'cables.csv', 'P1:power', 'P1:powr', ['cables.csv:2:9 REF301 ⟨P1:powr⟩'], 'terminal "powr", which P1 does not have; did you mean "power"?'),
+]
+
+export const hidingCases: readonly Case[] = [
+  { name: 'an entry at fault hides no fault of another, and is not missed', files: changed(changed(smallVessel,
+    'equipment.yaml', 'name: House battery', 'naem: House battery'), 'circuits.yaml', 'loads: [X1]', 'loads: [X2]'), findings: [
+    'circuits.yaml:6:13 REF103 ⟨X2⟩', 'equipment.yaml:34:5 SCH201 ⟨tag⟩', 'equipment.yaml:35:5 SCH101 ⟨naem⟩',
+  ] },
+  { name: 'what a broken file may hold is not missed, what it cannot hold is', files: changed(changed(smallVessel,
+    'equipment.yaml', 'name: House battery', 'name: "House battery'), 'cables.csv', 'W12,X9,X9', 'W12,X9,X8'), findings: [
+    'cables.csv:6:8 REF103 ⟨X8⟩', 'equipment.yaml:35:11 SRC111 ⟨"House battery⟩',
+  ] },
+  { name: 'what a dropped row names is not missed', files: changed(changed(smallVessel, 'cables.csv', 'W10,R1,T1,can,,2 m,', 'W10,R1,T1,can,,2 m'),
+    'circuits.yaml', 'drop: W11', 'drop: W77'), findings: [
+    'cables.csv:4:1 SRC124 ⟨W10,R1,T1,can,,2 m⟩', 'circuits.yaml:29:49 REF103 ⟨W77⟩',
+  ] },
+]
