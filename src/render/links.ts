@@ -25,6 +25,9 @@ export const printedPlace = (key: PageKey): Place => ({ printed: true, root: '',
 
 export const hrefOf = (key: PageKey, place: Place): string => (place.printed ? `#${anchorOf(key)}` : place.root + pathOf(key))
 
+/** From a page of the site to a file of the record, which lies beside the site in the pack. */
+export const recordHref = (file: string, place: Place): string => `${place.root}../record/source/${file.split('/').map(encodeURIComponent).join('/')}`
+
 /** Replaces the `asfitted:` links of drawings and Markdown by real ones. */
 export const relink = (html: string, place: Place): string =>
   html.replace(/href="asfitted:([^"]+)"/g, (_, key: string) => `href="${hrefOf(key, place)}"`)

@@ -5,7 +5,7 @@ import Eleventy, { type EleventyConfig } from '@11ty/eleventy'
 import temml from 'temml'
 import { anchorOf } from '../view/site-map.js'
 import type { Block, Chapter, Page, View } from '../view/view-model.js'
-import { type Place, hrefOf, pathOf, printedPlace, relink, sitePlace } from './links.js'
+import { type Place, hrefOf, pathOf, printedPlace, recordHref, relink, sitePlace } from './links.js'
 import { markdownToHtml } from './markdown.js'
 import { pageMargins } from './page-margins.js'
 
@@ -32,10 +32,13 @@ export async function renderSite(view: View, options: SiteOptions): Promise<void
       configPath: '.eleventy.js',
       quietMode: true,
       config: config => {
+        config.benchmarks.config.setIsVerbose(false)
         addFilters(config)
         for (const [name, value] of Object.entries(globalData(view, options))) config.addGlobalData(name, value)
       },
     })
+    // Its reports would stand between ours; what goes wrong is thrown as well.
+    eleventy.disableLogger()
     await eleventy.write()
   } finally {
     process.chdir(here)
@@ -44,6 +47,7 @@ export async function renderSite(view: View, options: SiteOptions): Promise<void
 
 function addFilters(config: EleventyConfig): void {
   config.addFilter('href', (key: string, place: Place) => hrefOf(key, place))
+  config.addFilter('recordHref', (file: string, place: Place) => recordHref(file, place))
   config.addFilter('anchor', (key: string) => anchorOf(key))
   config.addFilter('relink', (html: string, place: Place) => relink(html, place))
   config.addFilter('markdown', (source: string, place: Place) => markdownToHtml(source, place))

@@ -24,6 +24,7 @@ import { notAssessedPages } from './pages/not-assessed.view.js'
 import { panelPages } from './pages/panels.view.js'
 import { systemPages, zonePages } from './pages/places.view.js'
 import { safetyPages } from './pages/safety.view.js'
+import { spareCapacityPage } from './pages/spare-capacity.view.js'
 import { electricalPage, findPage, homePage, vesselPage } from './pages/vessel.view.js'
 import { schedules } from './schedules.js'
 import { fixedPages } from './site-map.js'
@@ -72,6 +73,7 @@ function makePages(context: ViewContext): readonly Page[] {
     ...cablePages(context),
     ...wirewayPages(context),
     ...equipmentPages(context),
+    spareCapacityPage(context),
     ...findingsPages(context),
     ...notAssessedPages(context),
     ...basisPages(context),
@@ -132,6 +134,7 @@ function chapters(context: ViewContext, pages: readonly Page[]): readonly Chapte
     chapter('Cable and label index', [fixedPages.cables], { landscape: true }),
     chapter('Wireways', [fixedPages.wireways], { landscape: true }),
     chapter('Equipment', [fixedPages.equipment, ...under('equipment')], { compact: true, listed: false }),
+    chapter('Spare capacity', [fixedPages.spareCapacity]),
     chapter('Findings', [fixedPages.findings, fixedPages.notAssessed], { compact: true }),
     chapter('Basis of calculation', [fixedPages.basis, fixedPages.methods, fixedPages.findingKinds]),
     chapter('Index of names', [fixedPages.find], { listed: false }),
@@ -157,6 +160,7 @@ function navigation({ vessel, addressOf }: ViewContext): readonly NavigationEntr
     entry('Cables and labels', fixedPages.cables),
     entry('Wireways', fixedPages.wireways),
     entry('Equipment list', fixedPages.equipment),
+    entry('Spare capacity', fixedPages.spareCapacity),
     entry('Findings', fixedPages.findings),
     entry('Not assessed', fixedPages.notAssessed),
     entry('Basis of calculation', fixedPages.basis, [entry('Calculations', fixedPages.methods), entry('Kinds of finding', fixedPages.findingKinds)]),

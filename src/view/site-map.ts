@@ -21,6 +21,7 @@ export const fixedPages = {
   networks: 'networks',
   cables: 'cables',
   wireways: 'wireways',
+  spareCapacity: 'spare-capacity',
   equipment: 'equipment',
   findings: 'findings',
   notAssessed: 'not-assessed',

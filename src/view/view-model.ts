@@ -76,6 +76,8 @@ export type Inline =
   | string
   | ({ readonly is: 'link'; readonly tag: boolean } & Link)
   | { readonly is: 'tag'; readonly text: string }
+  /** A file of the vessel folder, which the pack keeps in its record. */
+  | { readonly is: 'file'; readonly text: string; readonly file: string }
   | { readonly is: 'verdict'; readonly text: string; readonly level: Level }
   | { readonly is: 'muted'; readonly text: string }
   | { readonly is: 'strong'; readonly text: string }

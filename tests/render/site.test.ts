@@ -35,6 +35,10 @@ describe('site', () => {
     }
   })
 
+  it('leads to a file of the record, beside the site', () => {
+    expect(equipment).toContain('<a href="../../../record/source/documents/a%20plan.pdf">A plan</a>')
+  })
+
   it('rewrites links in drawings and in Markdown', () => {
     expect(home).toContain('<svg role="img"><a href="equipment/p1/index.html">')
     expect(home).toContain('<a href="equipment/p1/index.html">a link</a>')

@@ -3,7 +3,7 @@ import type { Block, Page, View } from '../../src/view/view-model.js'
 
 export const everyBlock: readonly Block[] = [
   { is: 'heading', text: 'A heading', anchor: 'a-heading' },
-  { is: 'paragraph', text: ['Words, ', { is: 'link', tag: true, text: 'P1', to: 'equipment/p1' }, ' ', { is: 'strong', text: 'strong' }, { is: 'break' }, { is: 'muted', text: 'muted' }, { is: 'page number', to: 'equipment/p1' }] },
+  { is: 'paragraph', text: ['Words, ', { is: 'link', tag: true, text: 'P1', to: 'equipment/p1' }, ' ', { is: 'strong', text: 'strong' }, { is: 'break' }, { is: 'muted', text: 'muted' }, { is: 'file', file: 'documents/a plan.pdf', text: 'A plan' }, { is: 'page number', to: 'equipment/p1' }] },
   { is: 'markdown', source: 'Some *text* with [a link](asfitted:equipment/p1) and <b>HTML</b>.' },
   { is: 'facts', caption: 'Facts', entries: [{ label: 'Label', value: [{ is: 'tag', text: 'W1' }] }] },
   {

@@ -33,13 +33,19 @@ const boxMargin: Readonly<Record<BoxClass, Size>> = {
 
 interface Size { readonly wide: number; readonly high: number }
 
+/** The same box is measured for every sheet on which it is tried. */
+const measured = new WeakMap<Box, Size>()
 function boxSize(box: Box): Size {
+  const known = measured.get(box)
+  if (known !== undefined) return known
   const rows = rowsOf(box)
   const margin = boxMargin[box.is]
-  return {
+  const size = {
     wide: Math.max(narrowestLabel, ...rows.map(row => row.length * characterWidth)) + margin.wide,
     high: rows.length * lineHeight + margin.high,
   }
+  measured.set(box, size)
+  return size
 }
 const labelSize = ({ label }: Line): Size =>
   ({ wide: Math.max(0, ...label.map(text => text.length)) * characterWidth, high: label.length * lineHeight })

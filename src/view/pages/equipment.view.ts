@@ -225,7 +225,7 @@ function documentTable(item: Item): Table | null {
     id: 'documents', caption: 'Documents in this pack', empty: '',
     columns: [
       { title: 'Title', width: 'text', cell: document => [document.title] },
-      { title: 'File', width: 'text', cell: document => [`record/source/${document.file}`] },
+      { title: 'File', width: 'text', cell: document => [{ is: 'file', file: document.file, text: document.file }] },
     ],
   })
 }

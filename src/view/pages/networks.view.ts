@@ -1,5 +1,5 @@
 /** Data networks: drawing, port tables, the CAN backbone in its physical order. */
-import type { BackboneElement, Cable, CableEnd, CanBus, Equipment, EthernetNetwork, Tag } from '../../model/vessel.js'
+import type { BackboneElement, Cable, CableEnd, CanBus, Equipment, EthernetNetwork, Port, Tag } from '../../model/vessel.js'
 import { cableLengthM } from '../../model/results.js'
 import { say } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
@@ -58,9 +58,13 @@ const attachedAt = (context: ViewContext, tag: Tag, terminal: string): readonly 
     ...(cable.to.tag === tag && cable.to.terminal === terminal ? [{ cable, far: cable.from }] : []),
   ])
 
+/** Ethernet ports of a switch that no cable ends at. */
+export const freePorts = (context: ViewContext, item: Equipment): readonly Port[] =>
+  item.ports.filter(port => port.kind === 'ethernet' && attachedAt(context, item.tag, port.name).length === 0)
+
 function switchTable(context: ViewContext, item: Equipment): Table {
   const ports = item.ports.filter(port => port.kind === 'ethernet').map(port => ({ port, attached: attachedAt(context, item.tag, port.name)[0] ?? null }))
-  const free = ports.filter(({ attached }) => attached === null).length
+  const free = freePorts(context, item).length
   return tableOf(ports, {
     id: `ports-${item.tag.toLowerCase()}`,
     caption: `${item.tag} ${item.name}, port by port`,

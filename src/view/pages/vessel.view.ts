@@ -23,6 +23,7 @@ export function homePage({ vessel, findings }: ViewContext): Page {
     ['Circuit schedule', fixedPages.circuits, 'Every circuit with its working.'],
     ['Data networks', fixedPages.networks, 'Ethernet and CAN bus, port by port.'],
     ['Cables and labels', fixedPages.cables, 'Any label to both of its ends.'],
+    ['Spare capacity', fixedPages.spareCapacity, 'Before you add something: spare ways, current left, free ports and tees.'],
     ['Findings', fixedPages.findings, `${counted(findings.length, 'finding')}, ${counted(open, 'error')}.`],
     ['Not assessed', fixedPages.notAssessed, 'What could not be calculated, and what is missing for it.'],
     ['How to read this manual', fixedPages.howToRead, 'Tags, verdicts, and what the manual does not cover.'],
