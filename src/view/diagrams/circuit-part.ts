@@ -40,7 +40,7 @@ export function circuitPart(vessel: Vessel, boxes: VesselBoxes, circuit: Circuit
     lines: [
       ...(mounted ? [{ from: circuit.fedFromTag, to: circuit.tag, label: [], stroke: 'plain' } satisfies Line] : []),
       ...stretches.map(({ from, to, cableTags }): Line => ({ from: from.key, to: to.key, label: cableLabel(cableTags), stroke: 'plain' })),
-      ...unreachedTags.map((tag): Line => ({ from: circuit.tag, to: tag, label: [], stroke: 'plain' })),
+      ...unreachedTags.map((tag): Line => ({ from: circuit.tag, to: tag, label: [], stroke: 'broken' })),
     ],
     mounted,
     loadTags: [...new Set([...reachedTags, ...circuit.loadTags])],

@@ -131,7 +131,7 @@ function networkDrawing(
       stroke: isPowered(link) ? 'heavy' : 'plain',
     })),
     frames,
-    placement: 'free',
+    placement: 'balanced',
   })
 }
 

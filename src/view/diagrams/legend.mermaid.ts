@@ -22,7 +22,7 @@ export function legendDiagram(): Diagram {
     caption: 'Outlines and lines used in the diagrams',
     mermaid: mermaidText({
       direction: 'top down',
-      placement: 'free',
+      placement: 'balanced',
       frames: [{ key: 'frame', title: ['Frame: zone, or panel', 'or busbar with what', 'sits on it'], boxKeys: ['module', 'load'] }],
       boxes,
       lines,

@@ -31,8 +31,8 @@ export interface Line {
 /** A frame around boxes, with the rows of its title. */
 export interface Frame { readonly key: string; readonly title: readonly string[]; readonly boxKeys: readonly string[] }
 
-/** `straight`: chains run straight. `balanced`: a box stands in the middle of what hangs on it. `free`: as the renderer finds best. */
-export type Placement = 'straight' | 'balanced' | 'free'
+/** `straight`: chains run straight. `balanced`: a box stands in the middle of what hangs on it. */
+export type Placement = 'straight' | 'balanced'
 export type Direction = 'left to right' | 'top down'
 export interface Drawing {
   readonly direction: Direction
@@ -51,15 +51,15 @@ interface ClassStyle { readonly shape: string; readonly style: string; readonly 
 const ink = '#1b2a33'
 const outline = (width: number, more = '') => `fill:#ffffff,stroke:${ink},stroke-width:${width}px,color:${ink}${more}`
 const classStyles: Readonly<Record<BoxClass, ClassStyle>> = {
-  source: { shape: 'lin-rect', style: outline(3.4), name: 'Source', examples: 'battery, charger, alternator' },
-  protection: { shape: 'fr-rect', style: outline(1.7), name: 'Protective device', examples: 'fuse, circuit breaker, electronic channel' },
-  switch: { shape: 'rect', style: outline(1.7), name: 'Switch', examples: 'isolator, contactor, float switch' },
-  busbar: { shape: 'rect', style: `fill:${ink},stroke:${ink},stroke-width:1.7px,color:#ffffff`, name: 'Busbar', examples: null },
-  panel: { shape: 'win-pane', style: outline(2.4), name: 'Panel', examples: 'breaker panel, fuse panel, fuse block' },
-  module: { shape: 'notch-rect', style: outline(2.4), name: 'Electronic module', examples: 'switching module, network switch' },
-  load: { shape: 'rounded', style: outline(1.7), name: 'Equipment', examples: null },
-  junction: { shape: 'stadium', style: outline(1.7), name: 'Junction', examples: 'terminals, junction box, shunt, tee, terminator' },
-  reference: { shape: 'rounded', style: outline(1.7, ',stroke-dasharray:5 4'), name: 'Reference', examples: 'drawn in full elsewhere' },
+  source: { shape: 'lin-rect', style: outline(4), name: 'Source', examples: 'battery, charger, alternator' },
+  protection: { shape: 'fr-rect', style: outline(2), name: 'Protective device', examples: 'fuse, circuit breaker, electronic channel' },
+  switch: { shape: 'rect', style: outline(2), name: 'Switch', examples: 'isolator, contactor, float switch' },
+  busbar: { shape: 'rect', style: `fill:${ink},stroke:${ink},stroke-width:2px,color:#ffffff`, name: 'Busbar', examples: null },
+  panel: { shape: 'win-pane', style: outline(3), name: 'Panel', examples: 'breaker panel, fuse panel, fuse block' },
+  module: { shape: 'notch-rect', style: outline(3), name: 'Electronic module', examples: 'switching module, network switch' },
+  load: { shape: 'rounded', style: outline(2), name: 'Equipment', examples: null },
+  junction: { shape: 'stadium', style: outline(2), name: 'Junction', examples: 'terminals, junction box, shunt, tee, terminator' },
+  reference: { shape: 'rounded', style: outline(2, ',stroke-dasharray:5 4'), name: 'Reference', examples: 'drawn in full elsewhere' },
 }
 
 /** What each outline means, for the legend and the page on how to read the drawings. */
@@ -139,7 +139,9 @@ export function mermaidText({ direction, boxes, lines, frames, placement }: Draw
     'config:',
     '  flowchart:',
     '    wrappingWidth: 2000',
-    ...(placement === 'free' ? [] : ['  elk:', '    nodePlacementStrategy: BRANDES_KOEPF', `    nodePlacementAlignment: ${alignments[placement]}`]),
+    '  elk:',
+    '    nodePlacementStrategy: BRANDES_KOEPF',
+    `    nodePlacementAlignment: ${alignments[placement]}`,
     '---',
     `flowchart ${direction === 'top down' ? 'TB' : 'LR'}`,
     ...used.map(is => `  classDef ${is} ${classStyles[is].style}`),

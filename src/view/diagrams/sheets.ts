@@ -5,30 +5,31 @@
 import { type Box, type BoxClass, type Direction, type Drawing, type Line, rowsOf } from './mermaid-text.js'
 
 /**
- * The units are those of the drawing, whose letters are 20 units high. At this size they print at 7.5 pt on A4: 180 mm by
- * 226 mm of paper, 1 unit being 0.375 pt. Where the estimate is short by a fifteenth, they still print at 7 pt.
+ * All sizes are px of the drawing at its natural size, at which its letters are 14 px (10.5 pt) high. A drawing this large
+ * prints at 8 pt on A4: 180 mm by 226 mm of paper, 1 px becoming 0.2016 mm. Where the estimate is short by an eighth, it
+ * still prints at 7 pt.
  */
-export const sheetSize = { wide: 1360, high: 1710 }
+const sheetSize = { wide: 892, high: 1121 }
 /** Longer one way than this, a drawing is turned if that helps. */
 const longestShape = 2.5
 
 // Measured on drawings in the pack's condensed face: the mean width of a character, the height of a line, what the layout
 // leaves between boxes, and what mermaid leaves around the lettering of a box and the contents of a frame.
-const characterWidth = 8.9
-const lineHeight = 22
-const narrowestLabel = 110
-const gap = { beside: 40, besideInFrame: 50, along: 40, aroundLabel: 42, betweenLabels: 20, perLine: 5, edge: 16 }
-const frameMargin: Size = { wide: 48, high: 48 }
+const characterWidth = 6
+const lineHeight = 15.4
+const narrowestLabel = 76
+const gap = { beside: 24, besideInFrame: 32, along: 24, aroundLabel: 24, betweenLabels: 12, perLine: 3, edge: 8 }
+const frameMargin: Size = { wide: 28, high: 36 }
 const boxMargin: Readonly<Record<BoxClass, Size>> = {
-  source: { wide: 32, high: 16 },
-  protection: { wide: 24, high: 8 },
-  switch: { wide: 32, high: 16 },
-  busbar: { wide: 32, high: 16 },
-  panel: { wide: 26, high: 26 },
-  module: { wide: 24, high: 8 },
-  load: { wide: 16, high: 16 },
-  junction: { wide: 31, high: 8 },
-  reference: { wide: 16, high: 16 },
+  source: { wide: 28, high: 14 },
+  protection: { wide: 17, high: 7 },
+  switch: { wide: 28, high: 14 },
+  busbar: { wide: 28, high: 14 },
+  panel: { wide: 20, high: 20 },
+  module: { wide: 17, high: 7 },
+  load: { wide: 14, high: 14 },
+  junction: { wide: 22, high: 7 },
+  reference: { wide: 14, high: 14 },
 }
 
 interface Size { readonly wide: number; readonly high: number }
@@ -53,7 +54,7 @@ const labelSize = ({ label }: Line): Size =>
 /** A drawing without its words: things of a size, and lines between them. */
 interface Layout { readonly things: ReadonlyMap<string, Size>; readonly lines: readonly Line[] }
 
-/** About how large the drawing comes out, in units. Each frame is laid out by itself, then counts as one box. */
+/** About how large the drawing comes out. Each frame is laid out by itself, then counts as one box. */
 export function estimatedSize({ boxes, lines, frames, direction }: Drawing): Size {
   const sizes = new Map(boxes.map(box => [box.key, boxSize(box)]))
   const frameOf = new Map(frames.flatMap(frame => frame.boxKeys.map(boxKey => [boxKey, frame] as const)))

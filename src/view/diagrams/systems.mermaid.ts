@@ -75,7 +75,7 @@ function systemDrawing(vessel: Vessel, boxes: VesselBoxes, own: ReadonlySet<Tag>
       from: fromTag, to: toTag, label: boxes.cableLabel([link.cable.tag], [carriedInWords(link)]), stroke: 'plain',
     })),
     frames: [],
-    placement: 'free',
+    placement: 'balanced',
   })
 }
 

@@ -85,7 +85,7 @@ export function vesselBoxes(vessel: Vessel, address: Address): VesselBoxes {
   }
 }
 
-export const isModule = ({ kind }: Panel): boolean => kind === 'switching module'
+const isModule = ({ kind }: Panel): boolean => kind === 'switching module'
 
 /** All of a backbone but its cables. */
 export type BackbonePart = Exclude<BackboneElement, { kind: 'segment' }>
