@@ -88,7 +88,7 @@ describe('rating against the conductor, by 33 CFR 183.455(c)', () => {
     expect(at(35).ids).toEqual([])
     expect(at(40).ids).toEqual(['DCD302'])
     expect(plain(at(40).findings[0]?.message)).toBe(
-      'Circuit F1: maxi blade fuse rated 40.0 A, current-carrying capacity of cable W1 35.0 A; permitted by Code of Federal Regulations, title 33, part 183, subpart I: electrical systems, 183.455(c)',
+      'Circuit F1: maxi blade fuse rated 40.0 A, current-carrying capacity of cable W1 35.0 A; permitted by 33 CFR 183, 183.455(c)',
     )
     expect(at(50).ids).toEqual(['DCD302'])
     expect(at(60).ids).toEqual(['DCD104'])

@@ -1,0 +1,107 @@
+/**
+ * How long the work takes on the sample vessel, beside what it may take. Ratios compare two pieces of work done in the
+ * same run on the same machine, so they say the same on a slow one.
+ */
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import path from 'node:path'
+import { performance } from 'node:perf_hooks'
+import { fileURLToPath, pathToFileURL } from 'node:url'
+import { build, examine, type Examined, viewOf } from './build.js'
+import { calculate } from './calculate/calculate.js'
+import { multipliedVessel } from './multiplied-vessel.js'
+import { findBrowser, openBrowser, openPage } from './render/browser.js'
+import { drawDiagrams } from './render/draw-diagrams.js'
+import { diagramSourcesOf, openRenderer } from './renderer.js'
+
+const sample = fileURLToPath(new URL('../sample-vessel', import.meta.url))
+
+interface Row {
+  readonly what: string
+  readonly value: number
+  readonly atMost: number
+  readonly unit: 's' | '×'
+}
+
+async function secondsFor(work: () => unknown): Promise<number> {
+  const start = performance.now()
+  await work()
+  return (performance.now() - start) / 1000
+}
+
+/** The middle of several, so that one interruption does not count. */
+async function usualSeconds(times: number, work: () => unknown): Promise<number> {
+  const taken: number[] = []
+  for (let i = 0; i < times; i++) taken.push(await secondsFor(work))
+  return taken.toSorted((a, b) => a - b)[Math.floor(times / 2)]!
+}
+
+async function examineRows(): Promise<readonly Row[]> {
+  const first = await secondsFor(() => examine(sample))
+  const usual = await usualSeconds(9, () => examine(sample))
+  return [
+    { what: 'validate and calculate the sample vessel, first time', value: first, atMost: 0.5, unit: 's' },
+    { what: 'validate and calculate it again', value: usual, atMost: 0.5, unit: 's' },
+  ]
+}
+
+async function growthRows({ vessel, basis }: Examined): Promise<readonly Row[]> {
+  const times = 10
+  // Copied once too, so that both are made alike, and new each time: nothing kept from the run before helps.
+  const secondsOf = (copies: number) => {
+    const vessels = Array.from({ length: 9 }, () => multipliedVessel(vessel, copies))
+    return usualSeconds(vessels.length, () => calculate(vessels.pop()!, basis))
+  }
+  const one = await secondsOf(1)
+  const ten = await secondsOf(times)
+  return [{ what: `calculate ${times} times the vessel: ${one.toFixed(3)} s becomes ${ten.toFixed(3)} s`, value: ten / one, atMost: 12, unit: '×' }]
+}
+
+async function packRows(examined: Examined, scratch: string): Promise<readonly Row[]> {
+  const choice = await findBrowser(process.env)
+  if (choice.status === 'missing') {
+    process.stdout.write(`Packs are not measured: ${choice.reason} ${choice.remedy}\n`)
+    return []
+  }
+  const view = await viewOf(examined)
+  const renderer = await openRenderer(process.env)
+  await renderer.render(view, scratch).finally(renderer.close)
+  const manual = pathToFileURL(path.join(scratch, 'print', 'manual.html')).href
+
+  // The least that any program could do: the browser draws each diagram and prints the finished document once.
+  const bare = await secondsFor(async () => {
+    const browser = await openBrowser(choice)
+    await drawDiagrams(browser, diagramSourcesOf(view), { cacheFolder: null })
+    const page = await openPage(browser)
+    await page.goto(manual)
+    await page.pdf({ path: path.join(scratch, 'bare.pdf'), preferCSSPageSize: true, tagged: true, outline: true })
+    await browser.close()
+  })
+  const packSeconds = (name: string, drawingCache: string | null) => secondsFor(() => build(sample, {
+    placeFor: () => path.join(scratch, name), pdf: true, asOf: '2026-01-01', variables: process.env, drawingCache, step: () => {},
+  }))
+  const cache = path.join(scratch, 'drawings')
+  const whole = await packSeconds('pack', cache)
+  const again = await packSeconds('pack', cache)
+  return [
+    { what: 'whole pack of the sample vessel, nothing kept from before', value: whole, atMost: 10, unit: 's' },
+    { what: `the same against bare drawing and printing (${bare.toFixed(1)} s)`, value: whole / bare, atMost: 2, unit: '×' },
+    { what: 'whole pack again, diagrams unchanged', value: again, atMost: 10, unit: 's' },
+  ]
+}
+
+const tableOf = (rows: readonly Row[]): string => {
+  const widest = Math.max(...rows.map(({ what }) => what.length))
+  return rows.map(({ what, value, atMost, unit }) =>
+    `${what.padEnd(widest)}  ${value.toFixed(2).padStart(6)} ${unit}   target at most ${String(atMost).padStart(4)} ${unit}   ${value <= atMost ? 'met' : 'NOT MET'}\n`).join('')
+}
+
+const scratch = await mkdtemp(path.join(tmpdir(), 'asfitted-bench-'))
+try {
+  const early = await examineRows()
+  const examined = await examine(sample)
+  if (examined.status !== 'examined') throw new Error('the sample vessel has errors: run asfitted check on it')
+  process.stdout.write(tableOf([...early, ...await growthRows(examined), ...await packRows(examined, scratch)]))
+} finally {
+  await rm(scratch, { recursive: true, force: true })
+}

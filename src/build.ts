@@ -1,0 +1,156 @@
+/** From a folder of data to the handover pack: the six stages in their order. Each is handed what the one before it made. */
+import { rm } from 'node:fs/promises'
+import path from 'node:path'
+import { calculate, methods } from './calculate/calculate.js'
+import { check } from './check/check.js'
+import type { LocatedFinding } from './findings/finding.js'
+import { locate } from './findings/locate.js'
+import { findingKinds } from './findings/registry.js'
+import { isUnreadable } from './load/findings.js'
+import { readContent } from './load/read-content.js'
+import { readDocuments } from './load/read-documents.js'
+import { readFolder } from './load/read-folder.js'
+import { lookup } from './model/lookup.js'
+import type { SourceFolder } from './load/source-folder.js'
+import type { Results } from './model/results.js'
+import type { Vessel } from './model/vessel.js'
+import { assemblePack } from './package/pack-folder.js'
+import { writeRecord } from './package/record.js'
+import type { Basis } from './references/basis/basis.js'
+import { bases } from './references/basis/bases.js'
+import { countNotAssessed } from './view/pages/not-assessed.view.js'
+import type { PrintOptions } from './render/print-pdf.js'
+import type { View } from './view/view-model.js'
+
+/** What the first three stages made of a folder. */
+export type Examination = Examined | NoVessel
+
+export interface Examined {
+  readonly status: 'examined'
+  readonly source: SourceFolder
+  readonly vessel: Vessel
+  readonly basis: Basis
+  readonly results: Results
+  readonly findings: readonly LocatedFinding[]
+  /** How many results are missing for want of data. */
+  readonly notAssessedCount: number
+}
+
+/** `unreadable`: the files cannot be taken as a vessel's. `invalid`: they can, and what they say is wrong. */
+export interface NoVessel {
+  readonly status: 'unreadable' | 'invalid'
+  readonly source: SourceFolder
+  readonly findings: readonly LocatedFinding[]
+}
+
+export interface ExamineOptions {
+  /** Folder with models and cable types that several vessels share. */
+  readonly catalogue?: string
+}
+
+/** Reads, checks and calculates. Writes nothing, and never throws for what is wrong with the data. */
+export async function examine(folder: string, options: ExamineOptions = {}): Promise<Examination> {
+  const source = await readFolder(folder, options)
+  const { vessel, findings, positions } = check(source)
+  if (vessel === null) return { status: findings.some(isUnreadable) ? 'unreadable' : 'invalid', source, findings }
+
+  const basis = bases[vessel.basis]
+  const results = calculate(vessel, basis)
+  return {
+    status: 'examined', source, vessel, basis, results,
+    findings: [...findings, ...locate(results.findings, positions)],
+    notAssessedCount: countNotAssessed(vessel, results),
+  }
+}
+
+/** The finished text of every page. */
+export async function viewOf({ vessel, basis, results, findings }: Examined): Promise<View> {
+  const { makeView } = await import('./view/make-view.js')
+  return makeView({ vessel, basis, results, findings, content: await readContent(), registries: { methods, findingKinds } })
+}
+
+export interface BuildOptions extends ExamineOptions {
+  /** Where the pack goes, once the vessel is known. */
+  readonly placeFor: (vessel: Vessel) => string
+  readonly pdf: boolean
+  /** Date of the build, year-month-day: the manual's, where the data give no date of issue. */
+  readonly asOf: string
+  readonly variables: Readonly<Record<string, string | undefined>>
+  /** Folder that keeps drawings from one build to the next, or null for none; the usual one when left out. */
+  readonly drawingCache?: string | null
+  readonly step: (text: string) => void
+}
+
+export interface Built extends Omit<Examined, 'status'> {
+  readonly status: 'built'
+  readonly place: string
+  readonly view: View
+  /** Sheets of the printed manual; null when it was not printed. */
+  readonly sheetCount: number | null
+  /** Why drawings or the printed manual are missing, and what to do, one sentence each. */
+  readonly lacking: readonly string[]
+}
+
+/**
+ * Builds the pack in its place, or says why there is no vessel to build one for.
+ *
+ * Errors   what `placeFor` throws; PackRefused; a fault of the disk or the browser. The pack before it stays as it was.
+ */
+export async function build(folder: string, options: BuildOptions): Promise<Built | NoVessel> {
+  options.step('Reading, checking, calculating')
+  const examined = await examine(folder, options)
+  if (examined.status !== 'examined') return examined
+
+  options.step('Composing the pages')
+  const view = await viewOf(examined)
+  const documents = await readDocuments(folder, [...lookup(examined.vessel).items.values()].flatMap(item => item.documents))
+  const place = options.placeFor(examined.vessel)
+  const made = await assemblePack(place, async packFolder => {
+    const rendered = await renderInto(packFolder, view, examined.vessel, options)
+    await writeRecord(packFolder, {
+      ...examined, schedules: view.schedules, methods, sourceTexts: examined.source.texts, documents,
+    })
+    options.step('Checksums')
+    return rendered
+  })
+  return { ...examined, ...made, status: 'built', place, view }
+}
+
+/** Site and printed manual; what the manual was printed from does not stay. */
+async function renderInto(
+  packFolder: string, view: View, vessel: Vessel, { pdf, asOf, variables, drawingCache, step }: BuildOptions,
+): Promise<Pick<Built, 'sheetCount' | 'lacking'>> {
+  const { openRenderer } = await import('./renderer.js')
+  const renderer = await openRenderer(variables, drawingCache)
+  try {
+    step('Drawing the diagrams, writing the site')
+    const undrawn = await renderer.render(view, packFolder)
+    const printFolder = path.join(packFolder, 'print')
+    let sheetCount: number | null = null
+    if (pdf && renderer.lacking === null) {
+      const { pages } = await renderer.print({
+        htmlFile: path.join(printFolder, 'manual.html'),
+        outFile: path.join(packFolder, 'manual.pdf'),
+        metadata: documentInformation(vessel, view, asOf),
+        onProgress: printStep => step(`Printing the manual: ${printStep}`),
+      })
+      sheetCount = pages
+    }
+    await rm(printFolder, { recursive: true, force: true })
+    return { sheetCount, lacking: renderer.lacking === null ? undrawn : [renderer.lacking] }
+  } finally {
+    await renderer.close()
+  }
+}
+
+/** What a PDF reader shows of the document without opening it. */
+function documentInformation({ identity, document }: Vessel, { vesselName, titleBlock }: View, asOf: string): PrintOptions['metadata'] {
+  const given = (facts: readonly (string | null)[]): readonly string[] => facts.filter(fact => fact !== null)
+  return {
+    title: `${vesselName}: ${titleBlock.title}`,
+    author: given([document.preparedBy, document.installer]).join(', '),
+    subject: given([document.number, document.issue === null ? null : `issue ${document.issue}`]).join(', '),
+    keywords: given([identity.hullIdentification, identity.hullNumber, identity.model, identity.builder]),
+    date: document.issuedOn ?? asOf,
+  }
+}

@@ -1,0 +1,84 @@
+/** `asfitted build`: the handover pack. */
+import { readdir, stat } from 'node:fs/promises'
+import path from 'node:path'
+import { build, type Built } from '../build.js'
+import { summaryOf, summaryText } from '../findings/report.js'
+import type { Vessel } from '../model/vessel.js'
+import { exitCodeFor, findingsText, notAssessedText, shownPath, typedPath } from './outcome-text.js'
+import { progressOn } from './progress.js'
+import { type ExitCode, type Surroundings, Unusable } from './surroundings.js'
+
+export interface BuildPackOptions {
+  readonly out?: string
+  readonly pdf: boolean
+  readonly catalogue?: string
+}
+
+export async function buildPack(folder: string, { out, pdf, ...data }: BuildPackOptions, surroundings: Surroundings): Promise<ExitCode> {
+  const { stdout, stderr, variables, workingFolder, now } = surroundings
+  const started = now()
+  const progress = progressOn(stderr)
+  const placeFor = (vessel: Vessel): string => {
+    const place = out ?? path.join(workingFolder, 'handover', folderName(vessel.identity.name))
+    for (const read of [folder, ...(data.catalogue === undefined ? [] : [data.catalogue])]) refuseInside(place, read, surroundings)
+    return place
+  }
+  const outcome = await build(folder, { ...data, placeFor, pdf, asOf: dateOf(started), variables, step: progress.step }).finally(progress.end)
+  if (outcome.status !== 'built') {
+    stdout.write(findingsText(outcome, stdout, surroundings))
+    stderr.write('No pack was built: mend the errors above first. A pack that was there is as it was.\n')
+    return exitCodeFor(outcome)
+  }
+  stdout.write(await summary(folder, outcome, now().getTime() - started.getTime(), surroundings))
+  for (const reason of outcome.lacking) stderr.write(`Left out: ${reason}\n`)
+  return exitCodeFor(outcome)
+}
+
+/** In the data's own folder the record of the pack would be read as data the next time. */
+function refuseInside(place: string, read: string, surroundings: Surroundings): void {
+  const relative = path.relative(read, place)
+  if (relative !== '' && (relative.startsWith('..') || path.isAbsolute(relative))) return
+  const elsewhere = typedPath(path.join(path.dirname(read), 'handover', path.basename(place)), surroundings)
+  throw new Unusable(
+    `The pack would lie in ${read} and be read as data of the vessel the next time. Name a folder elsewhere, for example --out ${elsewhere}.`,
+  )
+}
+
+/** A vessel's name as the name of a folder on any system. */
+export function folderName(vesselName: string): string {
+  const plain = vesselName.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase()
+  return plain.replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '') || 'vessel'
+}
+
+/** The user's own date, year-month-day. */
+const dateOf = (moment: Date): string =>
+  [moment.getFullYear(), moment.getMonth() + 1, moment.getDate()].map(part => String(part).padStart(2, '0')).join('-')
+
+async function summary(folder: string, built: Built, tookMs: number, surroundings: Surroundings): Promise<string> {
+  const { place, view, sheetCount, findings, notAssessedCount, vessel } = built
+  const { issue } = vessel.document
+  const part = async (name: string, what: string) => `  ${name.padEnd(16)} ${sizeText(await bytesBelow(path.join(place, name))).padStart(8)}   ${what}\n`
+  const summaryCounts = summaryOf(findings)
+  const total = summaryCounts.error + summaryCounts.warning + summaryCounts.note
+  return [
+    `Handover pack of ${vessel.identity.name}${issue === null ? '' : `, issue ${issue}`}, in ${shownPath(place, surroundings)}\n`,
+    await part('site', `${view.pages.length} pages; start at site/index.html`),
+    ...(sheetCount === null ? [] : [await part('manual.pdf', `${sheetCount} sheets`)]),
+    await part('record', `${view.schedules.length} tables, the vessel, every result, the data as read`),
+    await part('findings.json', 'the findings, for other programs'),
+    await part('SHA256SUMS', 'checksums of every file; sha256sum -c SHA256SUMS'),
+    `Findings: ${summaryText(summaryCounts)}${total === 0 ? '' : `; asfitted check ${typedPath(folder, surroundings)} shows them`}.\n`,
+    `${notAssessedText(notAssessedCount)}\n`,
+    `Built in ${(tookMs / 1000).toFixed(1)} s.\n`,
+  ].join('')
+}
+
+async function bytesBelow(place: string): Promise<number> {
+  const standing = await stat(place)
+  if (!standing.isDirectory()) return standing.size
+  const files = (await readdir(place, { recursive: true, withFileTypes: true })).filter(entry => entry.isFile())
+  const sizes = await Promise.all(files.map(async entry => (await stat(path.join(entry.parentPath, entry.name))).size))
+  return sizes.reduce((sum, bytes) => sum + bytes, 0)
+}
+
+const sizeText = (bytes: number): string => (bytes < 1e6 ? `${Math.ceil(bytes / 1e3)} kB` : `${(bytes / 1e6).toFixed(1)} MB`)

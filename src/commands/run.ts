@@ -1,0 +1,107 @@
+/** The program `asfitted`: its commands, and what the shell is told in the end. */
+import { Command, CommanderError, InvalidArgumentError } from 'commander'
+import path from 'node:path'
+import { PackRefused } from '../package/pack-folder.js'
+import { type ExitCode, exitCode, type Surroundings, Unusable } from './surroundings.js'
+
+/** Runs the command in `args` (without the program's own name) to its end. Never throws. */
+export async function run(args: readonly string[], surroundings: Surroundings): Promise<ExitCode> {
+  let code: ExitCode = exitCode.clean
+  const program = makeProgram(surroundings, ended => { code = ended })
+  try {
+    await program.parseAsync(args, { from: 'user' })
+    return code
+  } catch (error) {
+    // The text of a misuse, or the help that was asked for, is printed by then.
+    if (error instanceof CommanderError) return error.exitCode === 0 ? exitCode.clean : exitCode.unusable
+    const { code: failed, text } = failure(error)
+    surroundings.stderr.write(`asfitted: ${text}\n`)
+    return failed
+  }
+}
+
+function failure(error: unknown): { readonly code: ExitCode; readonly text: string } {
+  if (error instanceof Unusable || error instanceof PackRefused) return { code: exitCode.unusable, text: error.message }
+  if (error instanceof Error && 'syscall' in error) {
+    return { code: exitCode.unusable, text: `the system refuses: ${error.message}. Check that the place can be written to and that the disk has room.` }
+  }
+  return { code: exitCode.fault, text: `a fault of this program, not of your data:\n${error instanceof Error ? error.stack : String(error)}` }
+}
+
+const exitCodesHelp = `
+Exit codes: 0 no errors found (warnings and notes count as none), 1 errors found, 2 the folder cannot be read as a vessel
+or the command cannot be done as asked, 3 a fault of this program.
+`
+
+function makeProgram(surroundings: Surroundings, ended: (code: ExitCode) => void): Command {
+  const { stdout, stderr, workingFolder } = surroundings
+  const folder = (written: string): string => path.resolve(workingFolder, written)
+  const program = new Command('asfitted')
+    .description('Turns one folder of plain files about a boat’s installed electrical and electronic systems into its handover pack.')
+    .exitOverride()
+    .configureOutput({
+      writeOut: text => void stdout.write(text),
+      writeErr: text => void stderr.write(text),
+      getOutHelpWidth: () => stdout.columns ?? 100,
+      getErrHelpWidth: () => stderr.columns ?? 100,
+    })
+    .showHelpAfterError('(asfitted --help lists the commands, asfitted COMMAND --help the options)')
+    .addHelpText('after', exitCodesHelp)
+
+  const catalogueOption = ['--catalogue <folder>', 'folder with models and cable types that several vessels share', folder] as const
+
+  program.command('check')
+    .description('read a vessel folder and report what is wrong, over a limit, missing or doubtful')
+    .argument('<folder>', 'the vessel folder', folder)
+    .option(...catalogueOption)
+    .option('--json', 'print the findings as JSON')
+    .action(async (vesselFolder: string, options: { catalogue?: string; json?: true }) => {
+      const { check } = await import('./check.js')
+      ended(await check(vesselFolder, options, surroundings))
+    })
+
+  program.command('build')
+    .description('build the handover pack: site, printable manual, records, checksums')
+    .argument('<folder>', 'the vessel folder', folder)
+    .option('--out <folder>', 'where the pack goes (default: handover/ and the vessel’s name, in the current folder)', folder)
+    .option('--no-pdf', 'leave the printable manual out')
+    .option(...catalogueOption)
+    .action(async (vesselFolder: string, options: { out?: string; pdf: boolean; catalogue?: string }) => {
+      const { buildPack } = await import('./build.js')
+      ended(await buildPack(vesselFolder, options, surroundings))
+    })
+
+  program.command('preview')
+    .description('show the site in a browser on this machine, and show it again after every change of the data')
+    .argument('<folder>', 'the vessel folder', folder)
+    .option('--port <number>', 'port to serve at (default: any that is free)', portNumber)
+    .option(...catalogueOption)
+    .action(async (vesselFolder: string, options: { port?: number; catalogue?: string }) => {
+      const { preview } = await import('./preview.js')
+      ended(await preview(vesselFolder, options, surroundings))
+    })
+
+  program.command('init')
+    .description('start a new vessel folder with a small example, commented line by line')
+    .argument('<folder>', 'the folder to make; it must not hold anything yet', folder)
+    .action(async (vesselFolder: string) => {
+      const { init } = await import('./init.js')
+      ended(await init(vesselFolder, surroundings))
+    })
+
+  program.command('schema')
+    .description('write the JSON Schemas by which editors complete and check the vessel’s files while you type')
+    .argument('<folder>', 'the vessel folder', folder)
+    .action(async (vesselFolder: string) => {
+      const { schema } = await import('./schema.js')
+      ended(await schema(vesselFolder, surroundings))
+    })
+
+  return program
+}
+
+function portNumber(written: string): number {
+  const port = Number(written)
+  if (!/^\d+$/.test(written) || port > 65535) throw new InvalidArgumentError('a whole number from 0 to 65535 is expected.')
+  return port
+}

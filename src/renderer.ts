@@ -1,0 +1,94 @@
+/** The render stage as one tool: pages, drawings and print, with one browser for as long as it is needed. */
+import { constants } from 'node:fs'
+import { access, mkdir } from 'node:fs/promises'
+import { fileURLToPath } from 'node:url'
+import type { Browser } from 'puppeteer'
+import { findBrowser, openBrowser } from './render/browser.js'
+import { type DiagramSource, drawDiagrams } from './render/draw-diagrams.js'
+import type { PrintOptions } from './render/print-pdf.js'
+import { type Drawing, renderSite } from './render/site.js'
+import type { View } from './view/view-model.js'
+
+export interface Renderer {
+  /** Why nothing can be drawn and printed, and what to do; null when it can. */
+  readonly lacking: string | null
+  /**
+   * Writes `site/` and `print/manual.html` into the folder.
+   *
+   * Returns   what could not be drawn, one sentence each; on the pages those diagrams are given in words
+   */
+  render(view: View, folder: string): Promise<readonly string[]>
+  /** Prints the rendered manual. Must not be called while something is lacking. */
+  print(options: PrintOptions): Promise<{ readonly pages: number; readonly bytes: number }>
+  close(): Promise<void>
+}
+
+/**
+ * Drawings are kept from one build to the next by their content; deleting the folder costs time only. It is not among
+ * the temporary files, where another user of the machine could put drawings of his own in its place.
+ */
+const usualDrawingCache = fileURLToPath(new URL('../node_modules/.cache/asfitted-drawings', import.meta.url))
+
+/**
+ * Never fails for want of a browser: everything but drawings and print is made without one.
+ *
+ * @param drawingCache  folder that keeps drawings, or null for none
+ */
+export async function openRenderer(
+  variables: Readonly<Record<string, string | undefined>>, drawingCache: string | null = usualDrawingCache,
+): Promise<Renderer> {
+  const { browser, lacking } = await startBrowser(variables)
+  const cacheFolder = drawingCache !== null && await canKeep(drawingCache) ? drawingCache : null
+  return {
+    lacking,
+    async render(view, folder) {
+      const { drawings, failures } = browser === null ? nothingDrawn : await drawAll(browser, view, cacheFolder)
+      const undrawnReason = lacking === null ? 'This diagram could not be drawn.' : 'This pack was built without drawings.'
+      await renderSite(view, { outFolder: folder, drawings, undrawnReason })
+      return failures
+    },
+    async print(options) {
+      if (browser === null) throw new Error('printing without a browser')
+      // What reads and rewrites PDFs is large, and a preview needs none of it.
+      const { printManual } = await import('./render/print-pdf.js')
+      return printManual(browser, options)
+    },
+    close: async () => browser?.close(),
+  }
+}
+
+/** The program may be installed where its user cannot write. */
+const canKeep = (folder: string): Promise<boolean> =>
+  mkdir(folder, { recursive: true }).then(() => access(folder, constants.W_OK)).then(() => true, () => false)
+
+type Started = { readonly browser: Browser; readonly lacking: null } | { readonly browser: null; readonly lacking: string }
+
+async function startBrowser(variables: Readonly<Record<string, string | undefined>>): Promise<Started> {
+  const choice = await findBrowser(variables)
+  if (choice.status === 'missing') return { browser: null, lacking: `${choice.reason} ${choice.remedy}` }
+  try {
+    return { browser: await openBrowser(choice), lacking: null }
+  } catch (error) {
+    return { browser: null, lacking: error instanceof Error ? error.message : String(error) }
+  }
+}
+
+interface Drawn { readonly drawings: ReadonlyMap<string, Drawing>; readonly failures: readonly string[] }
+const nothingDrawn: Drawn = { drawings: new Map(), failures: [] }
+
+async function drawAll(browser: Browser, view: View, cacheFolder: string | null): Promise<Drawn> {
+  const outcomes = await drawDiagrams(browser, diagramSourcesOf(view), { cacheFolder })
+  const drawings = new Map<string, Drawing>()
+  const failures: string[] = []
+  for (const [id, outcome] of outcomes) {
+    if (outcome.status === 'drawn') drawings.set(id, outcome)
+    else failures.push(outcome.message)
+  }
+  return { drawings, failures }
+}
+
+/** Each once, though several pages may show it. */
+export function diagramSourcesOf({ pages }: View): readonly DiagramSource[] {
+  const diagrams = pages.flatMap(({ blocks }) => blocks.filter(block => block.is === 'diagram'))
+  return [...new Map(diagrams.map(({ id, caption, mermaid }) => [id, { id, title: caption, mermaid }])).values()]
+}
