@@ -117,29 +117,31 @@ export async function build(folder: string, options: BuildOptions): Promise<Buil
 }
 
 /** Site and printed manual; what the manual was printed from does not stay. */
-async function renderInto(
-  packFolder: string, view: View, vessel: Vessel, { pdf, asOf, variables, drawingCache, step }: BuildOptions,
-): Promise<Pick<Built, 'sheetCount' | 'lacking'>> {
+async function renderInto(packFolder: string, view: View, vessel: Vessel, { pdf, asOf, variables, drawingCache, step }: BuildOptions): Promise<Pick<Built, 'sheetCount' | 'lacking'>> {
   const { openRenderer } = await import('./renderer.js')
   const renderer = await openRenderer(variables, drawingCache)
+  const printFolder = path.join(packFolder, 'print')
+  const print = async () => {
+    const { pages } = await renderer.print({
+      htmlFile: path.join(printFolder, 'manual.html'),
+      outFile: path.join(packFolder, 'manual.pdf'),
+      metadata: documentInformation(vessel, view, asOf),
+      onProgress: printStep => step(`Printing the manual: ${printStep}`),
+    })
+    return pages
+  }
   try {
-    step('Drawing the diagrams, writing the site')
-    const undrawn = await renderer.render(view, packFolder)
-    const printFolder = path.join(packFolder, 'print')
-    let sheetCount: number | null = null
-    if (pdf && renderer.lacking === null) {
-      const { pages } = await renderer.print({
-        htmlFile: path.join(printFolder, 'manual.html'),
-        outFile: path.join(packFolder, 'manual.pdf'),
-        metadata: documentInformation(vessel, view, asOf),
-        onProgress: printStep => step(`Printing the manual: ${printStep}`),
-      })
-      sheetCount = pages
-    }
-    await rm(printFolder, { recursive: true, force: true })
-    return { sheetCount, lacking: renderer.lacking === null ? undrawn : [renderer.lacking] }
+    step('Drawing the diagrams')
+    const drawn = await renderer.draw(view)
+    const printing = pdf && renderer.lacking === null
+    if (printing) await renderer.writeManual(view, drawn, packFolder)
+    step('Writing the site')
+    // The browser prints in a process of its own while the pages are written here.
+    const [sheetCount] = await Promise.all([printing ? print() : null, renderer.writeSite(view, drawn, packFolder)])
+    return { sheetCount, lacking: renderer.lacking === null ? drawn.failures : [renderer.lacking] }
   } finally {
     await renderer.close()
+    await rm(printFolder, { recursive: true, force: true })
   }
 }
 

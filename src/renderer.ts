@@ -6,19 +6,18 @@ import type { Browser } from 'puppeteer'
 import { findBrowser, openBrowser } from './render/browser.js'
 import { type DiagramSource, drawDiagrams } from './render/draw-diagrams.js'
 import type { PrintOptions } from './render/print-pdf.js'
-import { type Drawing, renderSite } from './render/site.js'
+import { type Drawing, renderManual, renderSite } from './render/site.js'
 import type { View } from './view/view-model.js'
 
 export interface Renderer {
   /** Why nothing can be drawn and printed, and what to do; null when it can. */
   readonly lacking: string | null
-  /**
-   * Writes `site/` and `print/manual.html` into the folder.
-   *
-   * Returns   what could not be drawn, one sentence each; on the pages those diagrams are given in words
-   */
-  render(view: View, folder: string): Promise<readonly string[]>
-  /** Prints the rendered manual. Must not be called while something is lacking. */
+  /** Draws every diagram of the view; without a browser, none. */
+  draw(view: View): Promise<Drawn>
+  writeSite(view: View, drawn: Drawn, folder: string): Promise<void>
+  /** Writes the document behind the PDF to `print/manual.html`. */
+  writeManual(view: View, drawn: Drawn, folder: string): Promise<void>
+  /** Prints the written manual. Must not be called while something is lacking. */
   print(options: PrintOptions): Promise<{ readonly pages: number; readonly bytes: number }>
   close(): Promise<void>
 }
@@ -39,14 +38,12 @@ export async function openRenderer(
 ): Promise<Renderer> {
   const { browser, lacking } = await startBrowser(variables)
   const cacheFolder = drawingCache !== null && await canKeep(drawingCache) ? drawingCache : null
+  const undrawnReason = lacking === null ? 'This diagram could not be drawn.' : 'This pack was built without drawings.'
   return {
     lacking,
-    async render(view, folder) {
-      const { drawings, failures } = browser === null ? nothingDrawn : await drawAll(browser, view, cacheFolder)
-      const undrawnReason = lacking === null ? 'This diagram could not be drawn.' : 'This pack was built without drawings.'
-      await renderSite(view, { outFolder: folder, drawings, undrawnReason })
-      return failures
-    },
+    draw: async view => (browser === null ? nothingDrawn : drawAll(browser, view, cacheFolder)),
+    writeSite: (view, { drawings }, folder) => renderSite(view, { outFolder: folder, drawings, undrawnReason }),
+    writeManual: (view, { drawings }, folder) => renderManual(view, { outFolder: folder, drawings, undrawnReason }),
     async print(options) {
       if (browser === null) throw new Error('printing without a browser')
       // What reads and rewrites PDFs is large, and a preview needs none of it.
@@ -73,7 +70,11 @@ async function startBrowser(variables: Readonly<Record<string, string | undefine
   }
 }
 
-interface Drawn { readonly drawings: ReadonlyMap<string, Drawing>; readonly failures: readonly string[] }
+export interface Drawn {
+  readonly drawings: ReadonlyMap<string, Drawing>
+  /** What could not be drawn, one sentence each; on the pages those diagrams are given in words. */
+  readonly failures: readonly string[]
+}
 const nothingDrawn: Drawn = { drawings: new Map(), failures: [] }
 
 async function drawAll(browser: Browser, view: View, cacheFolder: string | null): Promise<Drawn> {

@@ -81,9 +81,11 @@ async function makeSite(
     return { shown: { reportHtml: reportHtml(findingsText(examination, { write: () => {} }, surroundings)) }, said: `${counts}: the report is shown in place of the pages\n` }
   }
   try {
-    const undrawn = await renderer.render(await viewOf(examination), outFolder)
+    const view = await viewOf(examination)
+    const drawn = await renderer.draw(view)
+    await renderer.writeSite(view, drawn, outFolder)
     const took = ((now().getTime() - started.getTime()) / 1000).toFixed(1)
-    return { shown: { folder: path.join(outFolder, 'site') }, said: [`${counts} (${took} s)`, ...undrawn].join('\n') + '\n' }
+    return { shown: { folder: path.join(outFolder, 'site') }, said: [`${counts} (${took} s)`, ...drawn.failures].join('\n') + '\n' }
   } catch (fault) {
     // The author's next change may get round it; until then the fault is in view.
     const text = `A fault of this program, not of your data:\n${fault instanceof Error ? fault.stack : String(fault)}\n`

@@ -13,8 +13,8 @@ const projectFolder = fileURLToPath(new URL('../..', import.meta.url))
 
 export interface Drawing { readonly svg: string; readonly widthPx: number; readonly heightPx: number }
 
-export interface SiteOptions {
-  /** Gets `site/` and `print/manual.html`. */
+export interface RenderOptions {
+  /** Gets `site/` or `print/`. */
   readonly outFolder: string
   /** Drawn diagrams by id. A diagram that is not among them is given in words. */
   readonly drawings: ReadonlyMap<string, Drawing>
@@ -22,19 +22,34 @@ export interface SiteOptions {
   readonly undrawnReason: string
 }
 
-export async function renderSite(view: View, options: SiteOptions): Promise<void> {
-  const outFolder = resolve(options.outFolder)
+/** Writes the pages of the site to `site/`. */
+export const renderSite = (view: View, options: RenderOptions): Promise<void> =>
+  runEleventy('templates/site', resolve(options.outFolder, 'site'), {
+    ...sharedData(view, options),
+    sitePages: view.pages.map(page => ({ page, path: pathOf(page.key), place: sitePlace(page.key) })),
+  })
+
+/** Writes the single document that becomes the PDF to `print/manual.html`. */
+export const renderManual = (view: View, options: RenderOptions): Promise<void> =>
+  runEleventy('templates/manual', resolve(options.outFolder, 'print'), {
+    ...sharedData(view, options),
+    manualChapters: view.chapters.map(chapter => manualChapter(view, chapter)),
+    manualPlace: printedPlace('cover'),
+    pageMargins: pageMargins(view.titleBlock),
+  })
+
+async function runEleventy(templates: string, outFolder: string, data: Readonly<Record<string, unknown>>): Promise<void> {
   // Eleventy resolves its folders from the working directory.
   const here = process.cwd()
   process.chdir(projectFolder)
   try {
-    const eleventy = new Eleventy('templates', relative(projectFolder, outFolder), {
+    const eleventy = new Eleventy(templates, relative(projectFolder, outFolder), {
       configPath: '.eleventy.js',
       quietMode: true,
       config: config => {
         config.benchmarks.config.setIsVerbose(false)
         addFilters(config)
-        for (const [name, value] of Object.entries(globalData(view, options))) config.addGlobalData(name, value)
+        for (const [name, value] of Object.entries(data)) config.addGlobalData(name, value)
       },
     })
     // Its reports would stand between ours; what goes wrong is thrown as well.
@@ -56,17 +71,11 @@ function addFilters(config: EleventyConfig): void {
   config.addFilter('classname', (word: string) => word.toLowerCase().replace(/\s+/g, '-'))
 }
 
-function globalData(view: View, options: SiteOptions): Record<string, unknown> {
-  return {
-    view,
-    sitePages: view.pages.map(page => ({ page, path: pathOf(page.key), place: sitePlace(page.key) })),
-    manualChapters: view.chapters.map(chapter => manualChapter(view, chapter)),
-    manualPlace: printedPlace('cover'),
-    diagrams: Object.fromEntries([...options.drawings].map(([id, { svg, widthPx, heightPx }]) => [id, { svg, shape: shapeOf(widthPx, heightPx) }])),
-    undrawnReason: options.undrawnReason,
-    pageMargins: pageMargins(view.titleBlock),
-  }
-}
+const sharedData = (view: View, { drawings, undrawnReason }: RenderOptions) => ({
+  view,
+  diagrams: Object.fromEntries([...drawings].map(([id, { svg, widthPx, heightPx }]) => [id, { svg, shape: shapeOf(widthPx, heightPx) }])),
+  undrawnReason,
+})
 
 const shapeOf = (widthPx: number, heightPx: number): 'wide' | 'tall' => (widthPx >= heightPx ? 'wide' : 'tall')
 

@@ -9,11 +9,11 @@ const fault = { now: false, closed: 0 }
 vi.mock('../../src/renderer.js', () => ({
   openRenderer: async () => ({
     lacking: 'No browser.',
-    render: async (_view: unknown, folder: string) => {
+    draw: async () => ({ drawings: new Map(), failures: [] }),
+    writeSite: async (_view: unknown, _drawn: unknown, folder: string) => {
       mkdirSync(join(folder, 'site'))
       writeFileSync(join(folder, 'site/index.html'), 'page')
       if (fault.now) throw new Error('out of ink')
-      return []
     },
     close: async () => { fault.closed += 1 },
   }),

@@ -2,7 +2,7 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { renderSite } from '../../src/render/site.js'
+import { renderManual, renderSite } from '../../src/render/site.js'
 import { aView } from '../support/view-builder.js'
 
 let folder: string
@@ -11,11 +11,13 @@ let equipment: string
 let manual: string
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'asfitted-site-'))
-  await renderSite(aView, {
+  const options = {
     outFolder: folder,
     drawings: new Map([['drawn', { svg: '<svg role="img"><a href="asfitted:equipment/p1"><text>P1</text></a></svg>', widthPx: 10, heightPx: 20 }]]),
     undrawnReason: 'No browser was found.',
-  })
+  }
+  await renderSite(aView, options)
+  await renderManual(aView, options)
   ;[home, equipment, manual] = await Promise.all(['site/index.html', 'site/equipment/p1/index.html', 'print/manual.html'].map(file => readFile(join(folder, file), 'utf8'))) as [string, string, string]
 })
 afterAll(() => rm(folder, { recursive: true }))

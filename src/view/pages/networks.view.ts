@@ -7,7 +7,7 @@ import { sayOrDash } from '../say.js'
 import { fixedPages } from '../site-map.js'
 import { byTag, compareTags, tableOf } from '../tables.js'
 import { counted, dash, muted, notRecorded, orDash, orNotRecorded } from '../text.js'
-import type { Diagram, Page, Table, Text } from '../view-model.js'
+import type { Block, Diagram, Page, Table, Text } from '../view-model.js'
 
 export function networkPages(context: ViewContext, diagrams: ReadonlyMap<string | null, readonly Diagram[]>): readonly Page[] {
   const { canBuses, ethernetNetworks } = context.vessel
@@ -39,16 +39,18 @@ function ethernetPage(context: ViewContext, network: EthernetNetwork, diagrams: 
     title: `${network.tag} ${network.name}`,
     kicker: 'Ethernet',
     lead: network.purpose === null ? null : [network.purpose],
-    printed: null,
     trail,
-    blocks: [
+    ...withDrawings(diagrams, [
       { is: 'facts', caption: null, entries: [{ label: 'Address range', value: orNotRecorded(network.subnet) }, { label: 'Switches', value: [counted(switches.length, 'network switch', 'network switches')] }] },
-      ...diagrams,
       ...switches.map(item => switchTable(context, item)),
       addressTable(context, switches),
-    ],
+    ]),
   }
 }
+
+/** Drawings after the first block on the site; on paper, where each takes a sheet, after the rest. */
+const withDrawings = (drawings: readonly Diagram[], [first, ...rest]: readonly [Block, ...Block[]]): Pick<Page, 'blocks' | 'printed'> =>
+  ({ blocks: [first, ...drawings, ...rest], printed: [first, ...rest, ...drawings] })
 
 /** A cable seen from one of its ends. */
 interface Attached { readonly cable: Cable; readonly far: CableEnd }
@@ -118,9 +120,8 @@ function canBusPage(context: ViewContext, bus: CanBus, diagrams: readonly Diagra
     title: `${bus.tag} ${bus.name}`,
     kicker: 'CAN bus',
     lead: bus.purpose === null ? null : [bus.purpose],
-    printed: null,
     trail,
-    blocks: [
+    ...withDrawings(diagrams, [
       {
         is: 'facts', caption: null, entries: [
           { label: 'Devices', value: [String(devices.length)] },
@@ -129,9 +130,8 @@ function canBusPage(context: ViewContext, bus: CanBus, diagrams: readonly Diagra
           { label: 'Free tees', value: [String(bus.backbone.filter(element => element.kind === 'tee' && element.deviceTag === null).length)] },
         ],
       },
-      ...diagrams,
       backboneTable(context, bus),
-    ],
+    ]),
   }
 }
 

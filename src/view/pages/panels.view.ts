@@ -88,14 +88,25 @@ function panelPage(context: ViewContext, panel: Panel, diagrams: readonly Diagra
   }
 }
 
-type Way = { readonly way: number | null; readonly circuit: Circuit | null }
+/** A way with its circuit, or a run of spare ways. */
+interface Way { readonly first: number | null; readonly last: number | null; readonly circuit: Circuit | null }
+
+function runsOf(ways: readonly number[]): readonly Way[] {
+  const runs: { first: number; last: number; circuit: null }[] = []
+  for (const way of ways) {
+    const run = runs.at(-1)
+    if (run !== undefined && run.last === way - 1) run.last = way
+    else runs.push({ first: way, last: way, circuit: null })
+  }
+  return runs
+}
 
 function waysTable(context: ViewContext, panel: Panel, spare: readonly number[]): Table {
   const circuits = context.lookup.circuitsFedFrom.get(panel.tag) ?? []
   const ways: readonly Way[] = [
-    ...circuits.map(circuit => ({ way: circuit.way, circuit })),
-    ...spare.map(way => ({ way, circuit: null })),
-  ].toSorted((a, b) => (a.way ?? Infinity) - (b.way ?? Infinity))
+    ...circuits.map(circuit => ({ first: circuit.way, last: circuit.way, circuit })),
+    ...runsOf(spare),
+  ].toSorted((a, b) => (a.first ?? Infinity) - (b.first ?? Infinity))
   const module = panel.kind === 'switching module'
   return tableOf(ways, {
     id: 'ways',
@@ -103,7 +114,7 @@ function waysTable(context: ViewContext, panel: Panel, spare: readonly number[])
     empty: 'No circuit is recorded.',
     note: [`${counted(circuits.length, 'circuit')}, ${counted(spare.length, 'spare way')}.`],
     columns: [
-      { title: module ? 'Channel' : 'Way', width: 'number', cell: ({ way }) => orDash(way === null ? null : String(way)) },
+      { title: module ? 'Channel' : 'Way', width: 'number', cell: ({ first, last }) => orDash(first === null ? null : first === last ? String(first) : `${first} to ${last}`) },
       { title: 'Circuit', width: 'tag', cell: ({ circuit }) => (circuit === null ? dash : [context.tag(circuit.tag)]) },
       { title: 'Name', width: 'text', cell: ({ circuit }) => (circuit === null ? [muted('spare')] : [circuit.name]) },
       { title: 'Protection', width: 'short', cell: ({ circuit }) => (circuit === null ? dash : [protectionText(circuit)]) },

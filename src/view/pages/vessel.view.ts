@@ -144,22 +144,23 @@ export function vesselPage({ vessel, basis }: ViewContext): Page {
 export function electricalPage(context: ViewContext, diagrams: readonly Diagram[], legend: Diagram | null): Page {
   const { vessel } = context
   const feeders = vessel.circuits.filter(circuit => !context.lookup.panels.has(circuit.fedFromTag))
+  const drawings = [...diagrams, ...(legend === null ? [] : [legend])]
+  const tables = [
+    batteryTable(context),
+    equipmentTable(context, vessel.busbars.toSorted(byTag), 'busbars', 'Busbars'),
+    chargingTable(context),
+    panelsTable(context, vessel.panels.toSorted(byTag)),
+    circuitTable(context, feeders, { id: 'feeders', caption: 'Circuits fed from batteries and busbars' }),
+  ]
   return {
     key: fixedPages.electrical,
     title: 'Power: one-line diagrams',
     kicker: null,
     lead: ['From the batteries through fuses, isolators and busbars to the panels. Positive conductors are drawn; every box leads to its page.'],
-    printed: null,
+    // On paper a drawing takes a sheet of its own, so the tables come first.
+    printed: [...tables.slice(0, -1), ...drawings],
     trail: [],
-    blocks: [
-      ...diagrams,
-      ...(legend === null ? [] : [legend]),
-      batteryTable(context),
-      equipmentTable(context, vessel.busbars.toSorted(byTag), 'busbars', 'Busbars'),
-      panelsTable(context, vessel.panels.toSorted(byTag)),
-      circuitTable(context, feeders, { id: 'feeders', caption: 'Circuits fed from batteries and busbars' }),
-      chargingTable(context),
-    ],
+    blocks: [...drawings, ...tables],
   }
 }
 
