@@ -50,7 +50,9 @@ export function equipmentTable(context: ViewContext, items: readonly Item[], id:
   })
 }
 
-const makerAndModel = ({ maker, model }: Item): string | null => [maker, model].filter(word => word !== null).join(' ') || null
+/** A model that is called after its maker is not said twice. */
+export const makerAndModel = ({ maker, model }: Item): string | null =>
+  [maker !== null && model?.startsWith(maker) ? null : maker, model].filter(word => word !== null).join(' ') || null
 
 function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar): Page {
   const { lookup } = context

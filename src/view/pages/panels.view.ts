@@ -11,7 +11,7 @@ import { counted, dash, joined, muted, orDash, orNotRecorded } from '../text.js'
 import type { Block, Diagram, Page, Table } from '../view-model.js'
 import { protectionText } from './circuit-parts.js'
 import { cablesTable } from './cables.view.js'
-import { chainText, placeText } from './equipment.view.js'
+import { chainText, makerAndModel, placeText } from './equipment.view.js'
 
 export function panelPages(context: ViewContext, diagrams: ReadonlyMap<string | null, readonly Diagram[]>): readonly Page[] {
   const panels = context.vessel.panels.toSorted(byTag)
@@ -64,7 +64,7 @@ function panelPage(context: ViewContext, panel: Panel, diagrams: readonly Diagra
         { label: 'Design current of the feed', value: joined(feeders.map(feeder => { const current = designCurrentA(context.results.feeding.byCircuit.get(feeder.tag)); return [current === null ? muted('not assessed') : say('designCurrentA', current)] }), ' ') },
         { label: 'Rated current', value: orNotRecorded(panel.ratedCurrentA === null ? null : say('ratedCurrentA', panel.ratedCurrentA)) },
         { label: module ? 'Spare channels' : 'Spare ways', value: panel.ways === null ? [muted('number of ways not recorded')] : [spare.length === 0 ? 'none' : `${spare.length}: ${spare.join(', ')}`] },
-        { label: 'Maker, model', value: orDash([panel.maker, panel.model].filter(word => word !== null).join(' ') || null) },
+        { label: 'Maker, model', value: orDash(makerAndModel(panel)) },
         { label: 'Status', value: orDash(panel.status) },
       ],
     },

@@ -61,15 +61,19 @@ function portTable(context: ViewContext): Table {
 }
 
 function busTable(context: ViewContext): Table {
-  const tees = (bus: CanBus) => bus.backbone.filter(element => element.kind === 'tee' && element.deviceTag === null)
+  const tees = (bus: CanBus) => bus.backbone.filter(element => element.kind === 'tee')
+  const freeTees = (bus: CanBus) => tees(bus).filter(tee => tee.deviceTag === null)
   return tableOf(context.vessel.canBuses, {
     id: 'free-tees',
     caption: 'Free tees of the CAN buses',
     empty: 'No CAN bus is recorded.',
     columns: [
       { title: 'Bus', width: 'text', cell: bus => context.named(bus.tag) },
-      { title: 'Devices', width: 'number', cell: bus => [String(bus.backbone.filter(element => element.kind === 'tee' && element.deviceTag !== null).length)] },
-      { title: 'Free tees', width: 'text', cell: bus => joined(tees(bus).flatMap(tee => (tee.kind === 'tee' ? [[{ is: 'tag' as const, text: tee.tag }, ...(tee.zoneTag === null ? [] : [' ', ...context.named(tee.zoneTag)])]] : []))) },
+      { title: 'Devices', width: 'number', cell: bus => [String(tees(bus).length - freeTees(bus).length)] },
+      {
+        title: 'Free tees', width: 'text', cell: bus => (freeTees(bus).length === 0 ? ['none']
+          : joined(freeTees(bus).map(tee => [{ is: 'tag', text: tee.tag }, ...(tee.zoneTag === null ? [] : [' ', ...context.named(tee.zoneTag)])]))),
+      },
     ],
   })
 }
