@@ -1,0 +1,142 @@
+/** Mermaid text → SVG, in one browser page for all diagrams of a pack. */
+import { createHash } from 'node:crypto'
+import { mkdir, mkdtemp, readFile, rename, rm, writeFile } from 'node:fs/promises'
+import { createRequire } from 'node:module'
+import { tmpdir } from 'node:os'
+import path from 'node:path'
+import { pathToFileURL } from 'node:url'
+import type { Browser, Page } from 'puppeteer'
+import { openPage } from './browser.js'
+import { addSymbols, type DiagramOutcome, drawInPage, type DrawingRequest, placeZoneTitles, preparePage } from './diagram-page.js'
+import { diagramSymbols } from './diagram-symbols.js'
+import { diagramFontFaces, mermaidConfig, pxPerUnit } from './diagram-style.js'
+import { plainOutline, plainSvg } from './plain-svg.js'
+import { straightenLines } from './straight-lines.js'
+
+export type { DiagramOutcome }
+
+export interface DiagramSource {
+  /** Unique in the pack; starts every id in the drawing. A letter, then letters, digits, dots, dashes, underscores. */
+  readonly id: string
+  /** What the drawing shows, for those who cannot see it. */
+  readonly title: string
+  readonly mermaid: string
+}
+
+export interface DrawingOptions {
+  /** CSS files whose `@font-face` rules hold the pack's letters; text is measured with them. */
+  readonly fontStylesheets?: readonly string[]
+  /** Folder that keeps drawings from one build to the next, or null. */
+  readonly cacheFolder: string | null
+}
+
+const require = createRequire(import.meta.url)
+const packFonts = ['ibm-plex-sans-condensed/400.css', 'ibm-plex-sans-condensed/600.css', 'ibm-plex-sans/400.css', 'ibm-plex-sans/600.css']
+
+/**
+ * Draws each source, in its order. A source that mermaid refuses gives a `failed` entry and leaves the others alone.
+ *
+ * Errors: two sources with one id, an id that cannot start a name in SVG, a font file that is not there.
+ */
+export async function drawDiagrams(
+  browser: Browser, sources: readonly DiagramSource[], options: DrawingOptions,
+): Promise<ReadonlyMap<string, DiagramOutcome>> {
+  refuseBadIds(sources)
+  const fonts = options.fontStylesheets ?? packFonts.map(file => require.resolve(`@fontsource/${file}`))
+  const cache = options.cacheFolder === null ? null : await openCache(options.cacheFolder, await fingerprint(browser, fonts))
+
+  const outcomes = new Map<string, DiagramOutcome>()
+  for (const source of sources) {
+    const kept = await cache?.read(source)
+    if (kept) outcomes.set(source.id, kept)
+  }
+  const missing = sources.filter(({ id }) => !outcomes.has(id))
+  if (missing.length > 0) {
+    await withDrawingPage(browser, fonts, missing.map(source => source.mermaid).join(''), async page => {
+      for (const source of missing) {
+        const drawing = await draw(page, source)
+        outcomes.set(source.id, drawing)
+        if (drawing.status === 'drawn') await cache?.write(source, drawing)
+      }
+    })
+  }
+  return new Map(sources.map(({ id }) => [id, outcomes.get(id)!]))
+}
+
+function refuseBadIds(sources: readonly DiagramSource[]): void {
+  const seen = new Set<string>()
+  for (const { id } of sources) {
+    if (!/^[A-Za-z][\w.-]*$/.test(id)) throw new Error(`"${id}" cannot be the id of a diagram`)
+    if (seen.has(id)) throw new Error(`two diagrams have the id "${id}"`)
+    seen.add(id)
+  }
+}
+
+/** Each is sent as its own text; in the page they find one another by name. */
+const pageScript = [preparePage, drawInPage, straightenLines, placeZoneTitles, addSymbols, plainSvg, plainOutline]
+  .map(String).join('\n')
+declare const globalThis: { preparePage: typeof preparePage; drawInPage: typeof drawInPage }
+
+async function draw(page: Page, { id, title, mermaid }: DiagramSource): Promise<DiagramOutcome> {
+  const request: DrawingRequest = { id, title, source: mermaid, pxPerUnit, symbols: diagramSymbols }
+  const drawing = await page.evaluate(request => globalThis.drawInPage(request), request)
+  if (drawing.status === 'drawn') return drawing
+  // mermaid's message goes over several lines, with a pointer that means nothing elsewhere.
+  return { ...drawing, message: `Diagram ${id}: ${drawing.message.replace(/\s*\n[-^\s]*/g, ' ')}` }
+}
+
+/** A page with mermaid, the pack's fonts loaded for every letter of `text`, and our own drawing functions. */
+async function withDrawingPage(
+  browser: Browser, fonts: readonly string[], text: string, work: (page: Page) => Promise<void>,
+): Promise<void> {
+  const folder = await mkdtemp(path.join(tmpdir(), 'asfitted-drawing-'))
+  try {
+    const links = fonts.map(file => `<link rel="stylesheet" href="${pathToFileURL(file).href}">`).join('')
+    const script = `<script src="${pathToFileURL(mermaidScript).href}"></script>`
+    const file = path.join(folder, 'page.html')
+    await writeFile(file, `<!doctype html><meta charset="utf-8">${links}${script}<body></body>`)
+    const page = await openPage(browser)
+    try {
+      await page.goto(pathToFileURL(file).href)
+      await page.evaluate(pageScript)
+      await page.evaluate(
+        (config, faces, text) => globalThis.preparePage(config, faces, text), mermaidConfig, diagramFontFaces, text)
+      await work(page)
+    } finally {
+      await page.close()
+    }
+  } finally {
+    await rm(folder, { recursive: true, force: true })
+  }
+}
+
+/** The build of mermaid that is one classic script, layout included. */
+const mermaidScript = path.join(path.dirname(require.resolve('mermaid')), 'mermaid.min.js')
+
+interface Cache {
+  read(source: DiagramSource): Promise<DiagramOutcome | null>
+  write(source: DiagramSource, drawing: DiagramOutcome): Promise<void>
+}
+
+async function openCache(folder: string, fingerprint: string): Promise<Cache> {
+  await mkdir(folder, { recursive: true })
+  const fileOf = ({ id, title, mermaid }: DiagramSource) => path.join(folder, `${digest([fingerprint, id, title, mermaid])}.json`)
+  return {
+    read: source => readFile(fileOf(source), 'utf8').then(text => JSON.parse(text) as DiagramOutcome, () => null),
+    write: async (source, drawing) => {
+      // Never half a file under the final name: another build may be reading.
+      const partial = `${fileOf(source)}.${process.pid}`
+      await writeFile(partial, JSON.stringify(drawing))
+      await rename(partial, fileOf(source))
+    },
+  }
+}
+
+/** All that a drawing depends on besides its source. */
+async function fingerprint(browser: Browser, fonts: readonly string[]): Promise<string> {
+  const { version } = require('mermaid/package.json') as { version: string }
+  const stylesheets = await Promise.all(fonts.map(file => readFile(file, 'utf8')))
+  return digest([version, await browser.version(), mermaidConfig, pxPerUnit, diagramSymbols, pageScript, stylesheets])
+}
+
+const digest = (facts: unknown): string => createHash('sha256').update(JSON.stringify(facts)).digest('hex')
