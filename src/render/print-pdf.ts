@@ -69,8 +69,9 @@ async function open(page: Page, htmlFile: string): Promise<void> {
   const failed: string[] = []
   page.on('requestfailed', request => failed.push(request.url()))
   await page.emulateMediaType('print')
+  await page.evaluateOnNewDocument(hideWhileReading)
   await page.goto(pathToFileURL(path.resolve(htmlFile)).href, { timeout: 0 })
-  await page.evaluate(loadEverything)
+  await page.evaluate(showWithEverythingLoaded)
   if (failed.length > 0) throw new Error(`${htmlFile} asks for what is not there: ${listed(failed)}.`)
 }
 
@@ -152,8 +153,21 @@ const fillPageNumbers = (pageByAnchor: Readonly<Record<string, number>>): void =
   }
 }
 
-const loadEverything = async (): Promise<void> => {
+/**
+ * A browser lays out what it has read so far whenever it finds time, and a link that was half read at that moment is
+ * printed as one place and not two. Laid out once and as a whole, a document is printed the same each time.
+ */
+const hideWhileReading = (): void => {
+  const hidden = new CSSStyleSheet()
+  hidden.replaceSync('html { display: none !important }')
+  document.adoptedStyleSheets = [hidden]
+}
+
+const showWithEverythingLoaded = async (): Promise<void> => {
+  document.adoptedStyleSheets = []
   for (const lazy of document.querySelectorAll('[loading="lazy"]')) lazy.setAttribute('loading', 'eager')
   await Promise.allSettled([...document.images].map(image => image.decode()))
+  // Laying out is what asks for the fonts.
+  document.body.getBoundingClientRect()
   await document.fonts.ready
 }
