@@ -82,7 +82,7 @@ export interface CircuitFeed {
   readonly chain: readonly Tag[]
   readonly sourceTag: Tag | null
   readonly nominalVoltageV: number | null
-  readonly designCurrent: Outcome<{ connectedCurrentA: number; demandFactor: number }, { designCurrentA: number }>
+  readonly designCurrent: Outcome<{ connectedCurrentA: number; demandFactor: number; largestCurrentA: number }, { designCurrentA: number }>
     | { readonly status: 'declared'; readonly designCurrentA: number }
   /** What the design current is the sum of; when it is declared, what is known of its loads. */
   readonly currentParts: readonly CurrentPart[]

@@ -4,7 +4,7 @@ import { lookup } from '../../model/lookup.js'
 import { type CircuitFeed, type CurrentPart, designCurrentA } from '../../model/results.js'
 import type { Circuit, Equipment, Tag, Vessel } from '../../model/vessel.js'
 import { runMethod } from '../run-method.js'
-import { designCurrentMethod } from './design-current.calc.js'
+import { designCurrent, designCurrentMethod } from './design-current.calc.js'
 import { loadCurrentMethod } from './load-current.calc.js'
 import { feederOf, type Supplies } from './supply.js'
 
@@ -108,7 +108,7 @@ export function demandsOf(vessel: Vessel, supplies: Supplies): Demands {
     ofCircuit,
     atLoad: (circuit, tag) => {
       const { parts, reasons } = gather(circuit, [tag])
-      return reasons.length > 0 ? null : weighted(parts)
+      return reasons.length > 0 ? null : designCurrent(totalOf(parts)).designCurrentA
     },
   }
 }
@@ -117,7 +117,11 @@ const weighted = (parts: readonly CurrentPart[]): number => parts.reduce((sum, {
 
 function totalOf(parts: readonly CurrentPart[]) {
   const connectedCurrentA = parts.reduce((sum, { currentA }) => sum + currentA, 0)
-  return { connectedCurrentA, demandFactor: connectedCurrentA === 0 ? 1 : weighted(parts) / connectedCurrentA }
+  return {
+    connectedCurrentA,
+    demandFactor: connectedCurrentA === 0 ? 1 : weighted(parts) / connectedCurrentA,
+    largestCurrentA: Math.max(0, ...parts.filter(({ demandFactor }) => demandFactor > 0).map(({ currentA }) => currentA)),
+  }
 }
 
 const notComputed = (reasons: readonly string[], currentParts: readonly CurrentPart[] = []): Demand =>

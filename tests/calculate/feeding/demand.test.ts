@@ -44,24 +44,31 @@ describe('the current of a load', () => {
 
 describe('the current of a feeder', () => {
   const ways: Circuit[] = [
-    circuit('A1.1', ['P1']), circuit('A1.2', ['P2'], { demandFactor: 0.4 }), circuit('A1.3', ['P3'], { normalState: 'open' }), circuit('A1.4', []),
+    circuit('A1.1', ['P1']), circuit('A1.2', ['P2'], { demandFactor: 0.8 }), circuit('A1.3', ['P3'], { normalState: 'open' }), circuit('A1.4', []),
   ]
   const equipment = [load('P1', 10), load('P2', 20), load('P3', 40)]
 
   it('is the sum of the normally closed circuits beyond, each with its demand factor; a spare way draws nothing', () => {
     const { designCurrent, currentParts, segments } = feed(boat({ equipment, circuits: ways }), 'F2')
     expect(currentParts).toEqual([
-      { tag: 'A1.1', currentA: 10, demandFactor: 1, from: 'circuit' }, { tag: 'A1.2', currentA: 20, demandFactor: 0.4, from: 'circuit' },
+      { tag: 'A1.1', currentA: 10, demandFactor: 1, from: 'circuit' }, { tag: 'A1.2', currentA: 20, demandFactor: 0.8, from: 'circuit' },
     ])
-    // By hand: 10 + 0.4 · 20 = 18, of 30 connected.
-    expect(designCurrent).toMatchObject({ status: 'computed', input: { connectedCurrentA: 30, demandFactor: expect.closeTo(0.6, 12) }, output: { designCurrentA: expect.closeTo(18, 12) } })
-    expect(inWords(segments)).toEqual(['WM5: F2 > A1, 18 A'])
+    // By hand: 10 + 0.8 · 20 = 26, of 30 connected.
+    expect(designCurrent).toMatchObject({ status: 'computed', input: { connectedCurrentA: 30, demandFactor: expect.closeTo(26 / 30, 12), largestCurrentA: 20 }, output: { designCurrentA: expect.closeTo(26, 12) } })
+    expect(inWords(segments)).toEqual(['WM5: F2 > A1, 26 A'])
   })
 
   it('counts a feeder below with that feeder’s own demand factor', () => {
     const vessel = boat({ equipment, circuits: ways })
     const circuits = vessel.circuits.map(each => (each.tag === 'F2' ? { ...each, demandFactor: 0.5 } : each))
-    expect(designCurrentA(feed({ ...vessel, circuits }, 'F1'))).toBeCloseTo(9, 12)
+    // By hand: 0.5 · 26 = 13, but F2 alone can draw its 26.
+    expect(feed({ ...vessel, circuits }, 'F1').designCurrent).toMatchObject({ input: { connectedCurrentA: 26, demandFactor: 0.5 }, output: { designCurrentA: 26 } })
+  })
+
+  it('is never less than what one circuit beyond draws, but for a charging circuit', () => {
+    const oneWay = (demandFactor: number) => boat({ equipment: [load('P1', 60)], circuits: [{ ...ways[0]!, demandFactor }] })
+    expect(designCurrentA(feed(oneWay(0.1), 'F2'))).toBe(60)
+    expect(designCurrentA(feed(oneWay(0), 'F2'))).toBe(0)
   })
 
   it('is not computed while one of the circuits beyond is not, and names it', () => {
