@@ -4,7 +4,7 @@ import { mkdir, mkdtemp, readFile, rename, rm, writeFile } from 'node:fs/promise
 import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
-import { pathToFileURL } from 'node:url'
+import { fileURLToPath, pathToFileURL } from 'node:url'
 import type { Browser, Page } from 'puppeteer'
 import { openPage } from './browser.js'
 import { addSymbols, type DiagramOutcome, drawInPage, type DrawingRequest, placeZoneTitles, preparePage } from './diagram-page.js'
@@ -24,14 +24,13 @@ export interface DiagramSource {
 }
 
 export interface DrawingOptions {
-  /** CSS files whose `@font-face` rules hold the pack's letters; text is measured with them. */
-  readonly fontStylesheets?: readonly string[]
   /** Folder that keeps drawings from one build to the next, or null. */
   readonly cacheFolder: string | null
 }
 
 const require = createRequire(import.meta.url)
-const packFonts = ['ibm-plex-sans-condensed/400.css', 'ibm-plex-sans-condensed/600.css', 'ibm-plex-sans/400.css', 'ibm-plex-sans/600.css']
+/** Its `@font-face` rules hold the pack's letters; text is measured with them. */
+const fontStylesheet = fileURLToPath(new URL('../../templates/assets/fonts.css', import.meta.url))
 
 /**
  * Draws each source, in its order. A source that mermaid refuses gives a `failed` entry and leaves the others alone.
@@ -42,8 +41,7 @@ export async function drawDiagrams(
   browser: Browser, sources: readonly DiagramSource[], options: DrawingOptions,
 ): Promise<ReadonlyMap<string, DiagramOutcome>> {
   refuseBadIds(sources)
-  const fonts = options.fontStylesheets ?? packFonts.map(file => require.resolve(`@fontsource/${file}`))
-  const cache = options.cacheFolder === null ? null : await openCache(options.cacheFolder, await fingerprint(browser, fonts))
+  const cache = options.cacheFolder === null ? null : await openCache(options.cacheFolder, await fingerprint(browser))
 
   const outcomes = new Map<string, DiagramOutcome>()
   for (const source of sources) {
@@ -52,7 +50,7 @@ export async function drawDiagrams(
   }
   const missing = sources.filter(({ id }) => !outcomes.has(id))
   if (missing.length > 0) {
-    await withDrawingPage(browser, fonts, missing.map(source => source.mermaid).join(''), async page => {
+    await withDrawingPage(browser, missing.map(source => source.mermaid).join(''), async page => {
       for (const source of missing) {
         const drawing = await draw(page, source)
         outcomes.set(source.id, drawing)
@@ -86,15 +84,13 @@ async function draw(page: Page, { id, title, mermaid }: DiagramSource): Promise<
 }
 
 /** A page with mermaid, the pack's fonts loaded for every letter of `text`, and our own drawing functions. */
-async function withDrawingPage(
-  browser: Browser, fonts: readonly string[], text: string, work: (page: Page) => Promise<void>,
-): Promise<void> {
+async function withDrawingPage(browser: Browser, text: string, work: (page: Page) => Promise<void>): Promise<void> {
   const folder = await mkdtemp(path.join(tmpdir(), 'asfitted-drawing-'))
   try {
-    const links = fonts.map(file => `<link rel="stylesheet" href="${pathToFileURL(file).href}">`).join('')
+    const link = `<link rel="stylesheet" href="${pathToFileURL(fontStylesheet).href}">`
     const script = `<script src="${pathToFileURL(mermaidScript).href}"></script>`
     const file = path.join(folder, 'page.html')
-    await writeFile(file, `<!doctype html><meta charset="utf-8">${links}${script}<body></body>`)
+    await writeFile(file, `<!doctype html><meta charset="utf-8">${link}${script}<body></body>`)
     const page = await openPage(browser)
     try {
       await page.goto(pathToFileURL(file).href)
@@ -133,10 +129,9 @@ async function openCache(folder: string, fingerprint: string): Promise<Cache> {
 }
 
 /** All that a drawing depends on besides its source. */
-async function fingerprint(browser: Browser, fonts: readonly string[]): Promise<string> {
+async function fingerprint(browser: Browser): Promise<string> {
   const { version } = require('mermaid/package.json') as { version: string }
-  const stylesheets = await Promise.all(fonts.map(file => readFile(file, 'utf8')))
-  return digest([version, await browser.version(), mermaidConfig, pxPerUnit, diagramSymbols, pageScript, stylesheets])
+  return digest([version, await browser.version(), mermaidConfig, pxPerUnit, diagramSymbols, pageScript, await readFile(fontStylesheet, 'utf8')])
 }
 
 const digest = (facts: unknown): string => createHash('sha256').update(JSON.stringify(facts)).digest('hex')

@@ -1,5 +1,4 @@
 import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
-import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { pathToFileURL } from 'node:url'
@@ -88,8 +87,7 @@ const sources: readonly DiagramSource[] = [
 ]
 const drawn = sources.map(({ id }) => id).filter(id => id !== 'broken')
 
-const require = createRequire(import.meta.url)
-const fontStylesheets = ['400', '600'].map(weight => require.resolve(`@fontsource/ibm-plex-sans-condensed/${weight}.css`))
+const fontStylesheet = new URL('../../templates/assets/fonts.css', import.meta.url).href
 
 let browser: Browser
 let folder: string
@@ -109,7 +107,7 @@ beforeAll(async () => {
   browser = await openBrowser(choice)
   folder = await mkdtemp(path.join(tmpdir(), 'asfitted-test-'))
   outcomes = await drawDiagrams(browser, sources, { cacheFolder: null })
-  const links = fontStylesheets.map(file => `<link rel="stylesheet" href="${pathToFileURL(file).href}">`).join('')
+  const links = `<link rel="stylesheet" href="${fontStylesheet}">`
   const file = path.join(folder, 'page.html')
   await writeFile(file, `<!doctype html><meta charset="utf-8">${links}<body style="width:2000px">${drawn.map(id => drawnAs(id).svg).join('')}`)
   page = await openPage(browser)

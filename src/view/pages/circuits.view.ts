@@ -3,6 +3,7 @@ import { cableLengthM, type CircuitDrop, type CircuitFeed, designCurrentA, type 
 import type { Circuit, Tag } from '../../model/vessel.js'
 import { cite } from '../../references/bibliography.js'
 import { say, sayAgainst, sayForWorking, saySize } from '../../units/format.js'
+import { roundingNoise } from '../../units/quantity.js'
 import { assessCircuit, type CircuitAssessment, circuitVerdict, comparisonText, marginText, verdictMark } from '../assessment.js'
 import type { ViewContext } from '../context.js'
 import { findingCards } from '../finding-cards.js'
@@ -168,11 +169,18 @@ function printedDrop(context: ViewContext, circuit: Circuit, worst: LoadDrop): T
   return { ...own, rows: [...sums, ...own.rows], note: null }
 }
 
+/** Whether a single current is more than all of them together with their demand factors. */
+const largestDecides = (feed: CircuitFeed): boolean => {
+  const { designCurrent } = feed
+  return designCurrent.status === 'computed' && designCurrent.output.designCurrentA > designCurrent.input.demandFactor * designCurrent.input.connectedCurrentA * (1 + roundingNoise)
+}
+const largestCounts = 'The largest single current counts whole, being more than all together with their demand factors.'
+
 /** `(P1 5 A, P2 3 A × 0.5)` */
 function partsInWords(feed: CircuitFeed | undefined): Text {
   const parts = feed?.currentParts ?? []
   if (parts.length === 0) return []
-  return [muted(` (${parts.map(({ tag, currentA, demandFactor }) => `${tag} ${sayForWorking('currentA', currentA)}${demandFactor === 1 ? '' : ` × ${demandFactor}`}`).join(', ')})`)]
+  return [muted(` (${parts.map(({ tag, currentA, demandFactor }) => `${tag} ${sayForWorking('currentA', currentA)}${demandFactor === 1 ? '' : ` × ${demandFactor}`}`).join(', ')}${largestDecides(feed!) ? `; ${largestCounts.toLowerCase().replace('.', '')}` : ''})`)]
 }
 
 function sizeInWords(context: ViewContext, circuit: Circuit): readonly { readonly label: string; readonly value: Text }[] {
@@ -215,6 +223,7 @@ function designCurrentBlocks(context: ViewContext, circuit: Circuit): readonly B
       { title: 'Demand factor', width: 'number', cell: part => [sayForWorking('demandFactor', part.demandFactor)] },
       { title: 'Counts', width: 'number', cell: part => [sayForWorking('currentA', part.currentA * part.demandFactor)] },
     ],
+    ...(largestDecides(feed) ? { note: [largestCounts] } : {}),
   })]
 }
 
