@@ -11,7 +11,7 @@ import { build, examine, type Examined, viewOf } from './build.js'
 import { calculate } from './calculate/calculate.js'
 import { multipliedVessel } from './multiplied-vessel.js'
 import { findBrowser, openBrowser, openPage } from './render/browser.js'
-import { drawDiagrams } from './render/draw-diagrams.js'
+import { drawDiagrams, openDrawingBoard } from './render/draw-diagrams.js'
 import { diagramSourcesOf, openRenderer } from './renderer.js'
 
 const sample = fileURLToPath(new URL('../sample-vessel', import.meta.url))
@@ -71,7 +71,7 @@ async function packRows(examined: Examined, scratch: string): Promise<readonly R
   // The least that any program could do: the browser draws each diagram and prints the finished document once.
   const bare = await secondsFor(async () => {
     const browser = await openBrowser(choice)
-    await drawDiagrams(browser, diagramSourcesOf(view), { cacheFolder: null })
+    await drawDiagrams(await openDrawingBoard(browser), diagramSourcesOf(view), { cacheFolder: null })
     const page = await openPage(browser)
     await page.goto(manual)
     await page.pdf({ path: path.join(scratch, 'bare.pdf'), preferCSSPageSize: true, tagged: true, outline: true })

@@ -18,6 +18,7 @@ import { assemblePack } from './package/pack-folder.js'
 import { writeRecord } from './package/record.js'
 import type { Basis } from './references/basis/basis.js'
 import { bases } from './references/basis/bases.js'
+import type { Renderer } from './renderer.js'
 import { countNotAssessed } from './view/pages/not-assessed.view.js'
 import type { PrintOptions } from './render/print-pdf.js'
 import type { View } from './view/view-model.js'
@@ -102,11 +103,22 @@ export async function build(folder: string, options: BuildOptions): Promise<Buil
   if (examined.status !== 'examined') return examined
 
   options.step('Composing the pages')
-  const view = await viewOf(examined)
+  const { openRenderer } = await import('./renderer.js')
+  // The browser starts while the pages are composed.
+  const opening = openRenderer(options.variables, options.drawingCache)
+  try {
+    const view = await viewOf(examined)
+    return await assemble(folder, examined, view, await opening, options)
+  } finally {
+    await (await opening).close()
+  }
+}
+
+async function assemble(folder: string, examined: Examined, view: View, renderer: Renderer, options: BuildOptions): Promise<Built> {
   const documents = await readDocuments(folder, [...lookup(examined.vessel).items.values()].flatMap(item => item.documents))
   const place = options.placeFor(examined.vessel)
   const made = await assemblePack(place, async packFolder => {
-    const rendered = await renderInto(packFolder, view, examined.vessel, options)
+    const rendered = await renderInto(packFolder, view, examined.vessel, renderer, options)
     await writeRecord(packFolder, {
       ...examined, schedules: view.schedules, methods, sourceTexts: examined.source.texts, documents,
     })
@@ -117,9 +129,9 @@ export async function build(folder: string, options: BuildOptions): Promise<Buil
 }
 
 /** Site and printed manual; what the manual was printed from does not stay. */
-async function renderInto(packFolder: string, view: View, vessel: Vessel, { pdf, asOf, variables, drawingCache, step }: BuildOptions): Promise<Pick<Built, 'sheetCount' | 'lacking'>> {
-  const { openRenderer } = await import('./renderer.js')
-  const renderer = await openRenderer(variables, drawingCache)
+async function renderInto(
+  packFolder: string, view: View, vessel: Vessel, renderer: Renderer, { pdf, asOf, step }: BuildOptions,
+): Promise<Pick<Built, 'sheetCount' | 'lacking'>> {
   const printFolder = path.join(packFolder, 'print')
   const print = async () => {
     const { pages } = await renderer.print({
@@ -140,7 +152,6 @@ async function renderInto(packFolder: string, view: View, vessel: Vessel, { pdf,
     const [sheetCount] = await Promise.all([printing ? print() : null, renderer.writeSite(view, drawn, packFolder)])
     return { sheetCount, lacking: renderer.lacking === null ? drawn.failures : [renderer.lacking] }
   } finally {
-    await renderer.close()
     await rm(printFolder, { recursive: true, force: true })
   }
 }

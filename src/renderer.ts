@@ -4,7 +4,7 @@ import { access, mkdir } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
 import type { Browser } from 'puppeteer'
 import { findBrowser, openBrowser } from './render/browser.js'
-import { type DiagramSource, drawDiagrams } from './render/draw-diagrams.js'
+import { type DiagramOutcome, type DiagramSource, type DrawingBoard, drawDiagrams, openDrawingBoard } from './render/draw-diagrams.js'
 import type { PrintOptions } from './render/print-pdf.js'
 import { type Drawing, renderManual, renderSite } from './render/site.js'
 import type { View } from './view/view-model.js'
@@ -36,12 +36,12 @@ const usualDrawingCache = fileURLToPath(new URL('../node_modules/.cache/asfitted
 export async function openRenderer(
   variables: Readonly<Record<string, string | undefined>>, drawingCache: string | null = usualDrawingCache,
 ): Promise<Renderer> {
-  const { browser, lacking } = await startBrowser(variables)
   const cacheFolder = drawingCache !== null && await canKeep(drawingCache) ? drawingCache : null
+  const { browser, board, lacking } = await startBrowser(variables)
   const undrawnReason = lacking === null ? 'This diagram could not be drawn.' : 'This pack was built without drawings.'
   return {
     lacking,
-    draw: async view => (browser === null ? nothingDrawn : drawAll(browser, view, cacheFolder)),
+    draw: async view => (board === null ? nothingDrawn : sorted(await drawDiagrams(board, diagramSourcesOf(view), { cacheFolder }))),
     writeSite: (view, { drawings }, folder) => renderSite(view, { outFolder: folder, drawings, undrawnReason }),
     writeManual: (view, { drawings }, folder) => renderManual(view, { outFolder: folder, drawings, undrawnReason }),
     async print(options) {
@@ -50,7 +50,10 @@ export async function openRenderer(
       const { printManual } = await import('./render/print-pdf.js')
       return printManual(browser, options)
     },
-    close: async () => browser?.close(),
+    close: async () => {
+      await board?.close()
+      await browser?.close()
+    },
   }
 }
 
@@ -58,15 +61,19 @@ export async function openRenderer(
 const canKeep = (folder: string): Promise<boolean> =>
   mkdir(folder, { recursive: true }).then(() => access(folder, constants.W_OK)).then(() => true, () => false)
 
-type Started = { readonly browser: Browser; readonly lacking: null } | { readonly browser: null; readonly lacking: string }
+type Started =
+  | { readonly browser: Browser; readonly board: DrawingBoard; readonly lacking: null }
+  | { readonly browser: null; readonly board: null; readonly lacking: string }
 
 async function startBrowser(variables: Readonly<Record<string, string | undefined>>): Promise<Started> {
+  const without = (lacking: string): Started => ({ browser: null, board: null, lacking })
   const choice = await findBrowser(variables)
-  if (choice.status === 'missing') return { browser: null, lacking: `${choice.reason} ${choice.remedy}` }
+  if (choice.status === 'missing') return without(`${choice.reason} ${choice.remedy}`)
   try {
-    return { browser: await openBrowser(choice), lacking: null }
+    const browser = await openBrowser(choice)
+    return { browser, board: await openDrawingBoard(browser), lacking: null }
   } catch (error) {
-    return { browser: null, lacking: error instanceof Error ? error.message : String(error) }
+    return without(error instanceof Error ? error.message : String(error))
   }
 }
 
@@ -77,8 +84,7 @@ export interface Drawn {
 }
 const nothingDrawn: Drawn = { drawings: new Map(), failures: [] }
 
-async function drawAll(browser: Browser, view: View, cacheFolder: string | null): Promise<Drawn> {
-  const outcomes = await drawDiagrams(browser, diagramSourcesOf(view), { cacheFolder })
+function sorted(outcomes: ReadonlyMap<string, DiagramOutcome>): Drawn {
   const drawings = new Map<string, Drawing>()
   const failures: string[] = []
   for (const [id, outcome] of outcomes) {

@@ -38,10 +38,11 @@ const fontStylesheet = fileURLToPath(new URL('../../templates/assets/fonts.css',
  * Errors: two sources with one id, an id that cannot start a name in SVG, a font file that is not there.
  */
 export async function drawDiagrams(
-  browser: Browser, sources: readonly DiagramSource[], options: DrawingOptions,
+  board: DrawingBoard, sources: readonly DiagramSource[], options: DrawingOptions,
 ): Promise<ReadonlyMap<string, DiagramOutcome>> {
   refuseBadIds(sources)
-  const cache = options.cacheFolder === null ? null : await openCache(options.cacheFolder, await fingerprint(browser))
+  const { page } = board
+  const cache = options.cacheFolder === null ? null : await openCache(options.cacheFolder, await fingerprint(page.browser()))
 
   const outcomes = new Map<string, DiagramOutcome>()
   for (const source of sources) {
@@ -50,13 +51,14 @@ export async function drawDiagrams(
   }
   const missing = sources.filter(({ id }) => !outcomes.has(id))
   if (missing.length > 0) {
-    await withDrawingPage(browser, missing.map(source => source.mermaid).join(''), async page => {
-      for (const source of missing) {
-        const drawing = await draw(page, source)
-        outcomes.set(source.id, drawing)
-        if (drawing.status === 'drawn') await cache?.write(source, drawing)
-      }
-    })
+    // The fonts have to be loaded for every letter before anything is measured.
+    await page.evaluate(
+      (config, faces, text) => globalThis.preparePage(config, faces, text), mermaidConfig, diagramFontFaces, missing.map(source => source.mermaid).join(''))
+    for (const source of missing) {
+      const drawing = await draw(page, source)
+      outcomes.set(source.id, drawing)
+      if (drawing.status === 'drawn') await cache?.write(source, drawing)
+    }
   }
   return new Map(sources.map(({ id }) => [id, outcomes.get(id)!]))
 }
@@ -83,8 +85,13 @@ async function draw(page: Page, { id, title, mermaid }: DiagramSource): Promise<
   return { ...drawing, message: `Diagram ${id}: ${drawing.message.replace(/\s*\n[-^\s]*/g, ' ')}` }
 }
 
-/** A page with mermaid, the pack's fonts loaded for every letter of `text`, and our own drawing functions. */
-async function withDrawingPage(browser: Browser, text: string, work: (page: Page) => Promise<void>): Promise<void> {
+/** A page with mermaid, the pack's fonts and our own drawing functions. Opening it takes half a second, so it may be done ahead. */
+export interface DrawingBoard {
+  readonly page: Page
+  close(): Promise<void>
+}
+
+export async function openDrawingBoard(browser: Browser): Promise<DrawingBoard> {
   const folder = await mkdtemp(path.join(tmpdir(), 'asfitted-drawing-'))
   try {
     const link = `<link rel="stylesheet" href="${pathToFileURL(fontStylesheet).href}">`
@@ -92,15 +99,9 @@ async function withDrawingPage(browser: Browser, text: string, work: (page: Page
     const file = path.join(folder, 'page.html')
     await writeFile(file, `<!doctype html><meta charset="utf-8">${link}${script}<body></body>`)
     const page = await openPage(browser)
-    try {
-      await page.goto(pathToFileURL(file).href)
-      await page.evaluate(pageScript)
-      await page.evaluate(
-        (config, faces, text) => globalThis.preparePage(config, faces, text), mermaidConfig, diagramFontFaces, text)
-      await work(page)
-    } finally {
-      await page.close()
-    }
+    await page.goto(pathToFileURL(file).href)
+    await page.evaluate(pageScript)
+    return { page, close: () => page.close() }
   } finally {
     await rm(folder, { recursive: true, force: true })
   }

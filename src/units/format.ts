@@ -82,8 +82,15 @@ function fixed(value: number, digits: number): string {
   return value === 0 ? (0).toFixed(digits) : plain(value, 2)
 }
 
-const plain = (value: number, significantDigits: number): string =>
-  value.toLocaleString('en-US', { maximumSignificantDigits: significantDigits, useGrouping: false }).replace(/^-0$/, '0')
+const plain = (value: number, significantDigits: number): string => significant(significantDigits).format(value).replace(/^-0$/, '0')
+
+/** Making one takes far longer than using it. */
+const formats = new Map<number, Intl.NumberFormat>()
+function significant(digits: number): Intl.NumberFormat {
+  const made = formats.get(digits) ?? new Intl.NumberFormat('en-US', { maximumSignificantDigits: digits, useGrouping: false })
+  formats.set(digits, made)
+  return made
+}
 
 const trimmed = (written: string): string => (written.includes('.') ? written.replace(/\.?0+$/, '') : written)
 const withUnit = (written: string, { symbol }: PrintedUnit): string => (symbol === '' ? written : `${written}${noBreakSpace}${symbol}`)

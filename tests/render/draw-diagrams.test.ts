@@ -5,7 +5,7 @@ import { pathToFileURL } from 'node:url'
 import type { Browser, Page } from 'puppeteer'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { findBrowser, openBrowser, openPage } from '../../src/render/browser.js'
-import { type DiagramOutcome, type DiagramSource, drawDiagrams } from '../../src/render/draw-diagrams.js'
+import { type DiagramOutcome, type DiagramSource, drawDiagrams, type DrawingBoard, openDrawingBoard } from '../../src/render/draw-diagrams.js'
 
 const oneLine = `flowchart TB
   subgraph zE["Engine space"]
@@ -90,6 +90,7 @@ const drawn = sources.map(({ id }) => id).filter(id => id !== 'broken')
 const fontStylesheet = new URL('../../templates/assets/fonts.css', import.meta.url).href
 
 let browser: Browser
+let board: DrawingBoard
 let folder: string
 let outcomes: ReadonlyMap<string, DiagramOutcome>
 /** The drawings in one HTML document, as the pack has them. */
@@ -106,7 +107,8 @@ beforeAll(async () => {
   if (choice.status === 'missing') throw new Error(`${choice.reason} ${choice.remedy}`)
   browser = await openBrowser(choice)
   folder = await mkdtemp(path.join(tmpdir(), 'asfitted-test-'))
-  outcomes = await drawDiagrams(browser, sources, { cacheFolder: null })
+  board = await openDrawingBoard(browser)
+  outcomes = await drawDiagrams(board, sources, { cacheFolder: null })
   const links = `<link rel="stylesheet" href="${fontStylesheet}">`
   const file = path.join(folder, 'page.html')
   await writeFile(file, `<!doctype html><meta charset="utf-8">${links}<body style="width:2000px">${drawn.map(id => drawnAs(id).svg).join('')}`)
@@ -297,15 +299,15 @@ describe('a source that mermaid refuses', () => {
 
   it('is a fault of ours where ids are doubled or cannot start a name', async () => {
     const source = { id: 'a', title: '', mermaid: fan }
-    await expect(drawDiagrams(browser, [source, source], { cacheFolder: null })).rejects.toThrow('two diagrams have the id "a"')
-    await expect(drawDiagrams(browser, [{ ...source, id: 'a b' }], { cacheFolder: null })).rejects.toThrow('"a b"')
+    await expect(drawDiagrams(board, [source, source], { cacheFolder: null })).rejects.toThrow('two diagrams have the id "a"')
+    await expect(drawDiagrams(board, [{ ...source, id: 'a b' }], { cacheFolder: null })).rejects.toThrow('"a b"')
   })
 })
 
 describe('the cache', () => {
   it('gives the same drawing without drawing it, until the source changes; failures are not kept', async () => {
     const cacheFolder = path.join(folder, 'cache')
-    const first = await drawDiagrams(browser, sources, { cacheFolder })
+    const first = await drawDiagrams(board, sources, { cacheFolder })
     expect(first.get('one-line')).toEqual(outcomes.get('one-line'))
     const kept = await readdir(cacheFolder)
     expect(kept).toHaveLength(drawn.length)
@@ -313,11 +315,11 @@ describe('the cache', () => {
     // A mark in the file shows where an answer comes from.
     const file = path.join(cacheFolder, kept.find(name => name.endsWith('.json'))!)
     await writeFile(file, (await readFile(file, 'utf8')).replace('<title', '<title data-kept=\\"\\"'))
-    const marked = [...(await drawDiagrams(browser, sources, { cacheFolder })).values()].filter(drawing => JSON.stringify(drawing).includes('data-kept'))
+    const marked = [...(await drawDiagrams(board, sources, { cacheFolder })).values()].filter(drawing => JSON.stringify(drawing).includes('data-kept'))
     expect(marked).toHaveLength(1)
 
     const changed = sources.map(source => ({ ...source, mermaid: `${source.mermaid}  %% changed\n` }))
-    const drawnAnew = await drawDiagrams(browser, changed, { cacheFolder })
+    const drawnAnew = await drawDiagrams(board, changed, { cacheFolder })
     expect([...drawnAnew.values()].filter(drawing => JSON.stringify(drawing).includes('data-kept'))).toHaveLength(0)
   }, 30_000)
 })

@@ -89,7 +89,8 @@ function printedEntry(context: ViewContext, item: Equipment | Battery | Busbar, 
   const cables = context.lookup.cablesAt.get(item.tag) ?? []
   const facts = whereFacts(context, item, circuits)
   const entries = [
-    ...facts.entries.filter(({ label }) => !onSiteOnly.has(label)),
+    { label: 'Where', value: placeText(context, item, { withAccess: false }) },
+    ...facts.entries.filter(({ label }) => !replacedOnPaper.has(label)),
     ...(cables.length === 0 ? [] : [{
       label: 'Cables',
       value: joined(cables.toSorted(byTag).map(cable => {
@@ -100,7 +101,7 @@ function printedEntry(context: ViewContext, item: Equipment | Battery | Busbar, 
   ]
   return [{ ...facts, entries, dense: true }]
 }
-const onSiteOnly = new Set(['Position', 'Mass'])
+const replacedOnPaper = new Set(['Where', 'Position', 'Mass'])
 
 function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, circuits: readonly Circuit[]): Facts {
   const { vessel } = context
@@ -152,14 +153,15 @@ export function currentText(item: Equipment): string | null {
   return parts.length === 0 ? null : parts.join(', ')
 }
 
-export function placeText(context: ViewContext, item: Item): Text {
+/** Zone, words, and how to get at it. */
+export function placeText(context: ViewContext, item: Item, { withAccess = true } = {}): Text {
   const { lookup } = context
   if (item.zoneTag === null) return item.location === null ? [notRecorded] : [item.location]
   const access = lookup.zones.get(item.zoneTag)?.access ?? null
   return [
     ...context.named(item.zoneTag),
     ...(item.location === null ? [] : [`: ${item.location}`]),
-    ...(access === null ? [] : [' ', muted(`(access: ${access})`)]),
+    ...(access === null || !withAccess ? [] : [' ', muted(`(access: ${access})`)]),
   ]
 }
 

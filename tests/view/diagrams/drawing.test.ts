@@ -7,7 +7,7 @@ import { check } from '../../../src/check/check.js'
 import { readFolder } from '../../../src/load/read-folder.js'
 import type { Vessel } from '../../../src/model/vessel.js'
 import { findBrowser, openBrowser } from '../../../src/render/browser.js'
-import { type DiagramOutcome, drawDiagrams } from '../../../src/render/draw-diagrams.js'
+import { type DiagramOutcome, drawDiagrams, openDrawingBoard } from '../../../src/render/draw-diagrams.js'
 import { canBusDiagrams } from '../../../src/view/diagrams/can-bus.mermaid.js'
 import { ethernetDiagrams } from '../../../src/view/diagrams/ethernet.mermaid.js'
 import { legendDiagram } from '../../../src/view/diagrams/legend.mermaid.js'
@@ -53,7 +53,7 @@ describe.skipIf(missing !== '')(`drawn by mermaid in the browser${missing}`, () 
     const browser = await openBrowser(choice)
     try {
       const sources = [...diagrams.map(({ id, caption, mermaid }) => ({ id, title: caption, mermaid })), ...nastyDrawings]
-      drawn = await drawDiagrams(browser, sources, { cacheFolder: null })
+      drawn = await drawDiagrams(await openDrawingBoard(browser), sources, { cacheFolder: null })
     } finally {
       await browser.close()
     }
