@@ -208,7 +208,7 @@ const circuitOf = (circuit: Entry<'circuits'>): Circuit => ({
   protection: circuit.protection === undefined ? null : { device: circuit.protection.type, ratedCurrentA: circuit.protection.rating },
   unprotectedReason: circuit.unprotected ?? null,
   loadClass: circuit['load-class'] ?? 'general',
-  loadTags: circuit.loads ?? [],
+  loadTags: [...new Set(circuit.loads)],
   designCurrentA: circuit['design-current'] ?? null,
   demandFactor: circuit['demand-factor'] ?? 1,
   normalState: circuit['normal-state'] ?? 'closed',

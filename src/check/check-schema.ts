@@ -52,12 +52,14 @@ function findingsOf(entry: SourceEntry, issue: z.core.$ZodIssue): readonly Locat
   }
   if (missing !== null) {
     const about = part?.description ?? issue.message
-    return [found(keyMissing, fieldOf(node, missing)?.key ?? startOf(node), { subject, field, evidence: {}, context: { key: missing, about } })]
+    return [found(keyMissing, fieldOf(node, missing)?.key ?? startOf(node), { subject, field, evidence: {}, context: { key: [...issue.path.slice(0, -1).filter(step => typeof step === 'string'), missing].join('.'), about } })]
   }
   const at = part?.dimension === undefined ? placeOfWord(node, issue.path) : node
   const written = inSentence(node, at)
   if (part?.enum !== undefined) {
-    const nearest = typeof node.plain === 'string' ? nearestOf(node.plain, part.enum) : {}
+    // What protects a circuit is read off the boat: no guess is offered for it.
+    const guess = typeof node.plain === 'string' && issue.path.at(-2) !== 'protection'
+    const nearest = guess ? nearestOf(node.plain as string, part.enum) : {}
     return [found(wordNotInList, at, { subject, field, evidence: {}, context: { written, ...nearest, known: part.enum.map(word => `"${word}"`).join(', ') } })]
   }
   const kind = part?.dimension === undefined ? valueNotAccepted : quantityNotAccepted

@@ -35,3 +35,9 @@ test('a list may be longer than a function call has room for', () => {
   const source = sourceOf({ 'vessel.yaml': `vessel: {name: Tern, basis: iso}\nzones: [${'1,'.repeat(150_000)}]\n` })
   expect(check(source).findings).toHaveLength(150_000)
 })
+
+// What protects a circuit is read off the boat; a guess written in good faith could be the wrong device.
+test('no protective device is proposed for a mistyped one', () => {
+  const { files } = schemaCases.find(({ name }) => name === 'a protective device is not guessed')!
+  expect(check(sourceOf(files, { attached: smallVesselAttached })).findings.map(({ remedy }) => remedy)).toEqual([expect.stringMatching(/^Write one of: /)])
+})

@@ -89,7 +89,7 @@ export const ratingNotStandard: FindingKind<{ ratedCurrentA: number }> = {
   meaning: 'The rating is not one that devices of this type are made in; it may be mistyped.',
   message: ({ subject, evidence, context }) =>
     `Circuit ${subject.id}: a ${context?.['device']} of ${say('ratedCurrentA', evidence.ratedCurrentA)} is not a standard rating`,
-  remedy: ({ context }) => `Read the rating off the device; standard ones near it are ${context?.['near']}.`,
+  remedy: ({ context }) => `Read the rating off the device; ${context?.['near']}.`,
 }
 
 export const unprotectedForStatedReason: FindingKind<{}> = {

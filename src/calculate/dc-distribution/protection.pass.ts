@@ -94,7 +94,8 @@ function findingsOf(circuit: Circuit, rule: ProtectionRule, assessed: CircuitPro
 
   if (assessed.againstLoad?.within === false) {
     const { value, limit } = assessed.againstLoad
-    const remedy = `Fit a ${protection.device} of ${atLeast(device, value)} if the conductor allows it, or confirm the design current.`
+    const raise = protection.device === 'electronic channel' ? `Set the channel to ${atLeast(device, value)}` : `Fit a ${protection.device} of ${atLeast(device, value)}`
+    const remedy = `${raise} if the conductor allows it, or confirm the design current.`
     findings.push(find(ratingBelowLoad, {
       subject, field: 'protection', evidence: { designCurrentA: value, ratedCurrentA }, limit, context: { device: protection.device, remedy },
     }))
@@ -111,8 +112,9 @@ function findingsOf(circuit: Circuit, rule: ProtectionRule, assessed: CircuitPro
     else if (exceeds(ratedCurrentA, target)) findings.push(find(ratingAboveTarget, { subject, field: 'protection', evidence, limit: target, context }))
   }
   if (device?.ratingsA && !device.ratingsA.includes(ratedCurrentA)) {
-    const near = [largestRatingA(device, ratedCurrentA), smallestRatingA(device, ratedCurrentA)]
-      .filter(rating => rating !== null).map(rating => say('ratedCurrentA', rating)).join(' and ')
+    const ratings = [largestRatingA(device, ratedCurrentA), smallestRatingA(device, ratedCurrentA)]
+      .filter(rating => rating !== null).map(rating => say('ratedCurrentA', rating))
+    const near = ratings.length === 1 ? `the nearest standard one is ${ratings[0]}` : `standard ones near it are ${ratings.join(' and ')}`
     findings.push(find(ratingNotStandard, { subject, field: 'protection', evidence: { ratedCurrentA }, limit: null, context: { device: protection.device, near } }))
   }
   return findings

@@ -11,7 +11,7 @@ export const conduitOverfilled: FindingKind<{ fillPercent: number; cableCount: n
   meaning: 'The cables in a conduit take more of its inside cross-section than the rule for easy pulling and cooling allows. It is a rule for buildings, used as advice.',
   message: ({ subject, evidence, limit }) => {
     const fill = sayAgainst('fillPercent', evidence.fillPercent, limit?.value ?? evidence.fillPercent)
-    return `Wireway ${subject.id}: ${evidence.cableCount} cables fill ${fill.actual} of the conduit, limit ${fill.limit}`
+    return `Wireway ${subject.id}: ${evidence.cableCount === 1 ? 'one cable fills' : `${evidence.cableCount} cables fill`} ${fill.actual} of the conduit, limit ${fill.limit}`
   },
   remedy: () => 'Use a conduit with a larger bore, or take some of the cables another way.',
 }

@@ -98,7 +98,7 @@ export const position = (what: string) => {
 
 /** Path of a file in the vessel folder. */
 export const filePath = (what: string) => {
-  const expected = 'the path of a file in the vessel folder, written from its top, without ..'
+  const expected = 'the path of a file in the vessel folder, written from its top; no step up to a folder above'
   return z.string({ error: expected }).min(1, { error: expected })
     .refine(isBelowTop, { error: expected })
     .meta({ description: what, takes: expected })

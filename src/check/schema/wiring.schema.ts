@@ -40,7 +40,7 @@ export const circuitSchema = z.strictObject({
   way: wholeNumber('Way of the panel, or channel of the module.', { min: 1, max: 200 }).optional(),
   protection: z.strictObject({
     type: oneOf(protectiveDeviceKeys, 'Type of protective device.'),
-    rating: quantity('current', 'Rated current.'),
+    rating: quantity('current', 'Rated current.').refine(ratedCurrentA => ratedCurrentA > 0, { error: 'a rating above zero' }),
   }).describe('Overcurrent protective device.').optional(),
   unprotected: text('Why there is no overcurrent protection.').optional(),
   'load-class': oneOf(['critical', 'general'], 'Voltage-drop class; general when left out.').optional(),
@@ -52,4 +52,6 @@ export const circuitSchema = z.strictObject({
   location: text('Where exactly, in words.').optional(),
   'manual-bypass': text('How it is worked when the electronic channel is lost.').optional(),
   'return-cables': listOf(tag('Cable.'), 'Cables of the way back, when they differ from the way out.').optional(),
+}).refine(circuit => circuit.protection === undefined || circuit.unprotected === undefined, {
+  path: ['unprotected'], error: 'either protection, or the reason why there is none',
 })
