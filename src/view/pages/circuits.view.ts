@@ -334,7 +334,7 @@ function protectionBlock(context: ViewContext, circuit: Circuit, { protection }:
   if (protection === null || protection.ratedCurrentA === null) return null
   return {
     is: 'facts', caption: `Protection ${protectionText(circuit)}`, entries: [
-      { label: 'Against the load', value: protection.againstLoad === null ? [muted('not assessed')] : ['rating ', ...comparisonText(protection.againstLoad, context)] },
+      { label: 'Against the load', value: protection.againstLoad === null ? [muted('not assessed')] : ['design current ', ...comparisonText(protection.againstLoad, context)] },
       {
         label: 'Against the conductors', value: protection.againstCapacity === null ? [muted('not assessed')] : [
           'rating ', ...comparisonText(protection.againstCapacity, context),
