@@ -71,11 +71,3 @@ export function lookup(vessel: Vessel): Lookup {
   known.set(vessel, made)
   return made
 }
-
-/** The zone a tag is in: an item's, or for a circuit the place of its protective device. Null when not recorded. */
-export function zoneOf(vessel: Vessel, tag: Tag): Tag | null {
-  const { items, circuits } = lookup(vessel)
-  const circuit = circuits.get(tag)
-  if (circuit !== undefined) return circuit.zoneTag ?? items.get(circuit.fedFromTag)?.zoneTag ?? null
-  return items.get(tag)?.zoneTag ?? null
-}

@@ -195,6 +195,8 @@ export type SizeAdvice =
       readonly status: 'computed'
       readonly mm2: SizeChoice | null
       readonly awg: SizeChoice | null
+      /** What the fitted cable would allow, drop and capacity; null where the circuit has more than one cable. */
+      readonly asFitted: { readonly cableTag: Tag; readonly longestRunM: number; readonly largestCurrentA: number } | null
       readonly input: Readonly<{
         designCurrentA: number
         /** The larger of the design current and the rating of the protective device: what the conductor must carry. */

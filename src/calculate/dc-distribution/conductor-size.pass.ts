@@ -31,7 +31,8 @@ interface Shared {
   readonly voltageDrop: VoltageDropResults
   readonly uses: CableUses
 }
-type Needs = Extract<SizeAdvice, { readonly status: 'computed' }>['input']
+type Computed = Extract<SizeAdvice, { readonly status: 'computed' }>
+type Needs = Computed['input']
 
 function adviceFor(shared: Shared, circuit: Circuit): SizeAdvice {
   const needs = needsOf(shared, circuit)
@@ -45,6 +46,7 @@ function adviceFor(shared: Shared, circuit: Circuit): SizeAdvice {
     status: 'computed',
     mm2: smallest(basis, isoAnnexA.rows.map(({ size }) => size), needs, minimum),
     awg: smallest(basis, cfrTable5.rows.map(({ size }) => size), needs, minimum),
+    asFitted: asFitted(shared, circuit, needs),
     input: needs,
   }
 }
@@ -119,22 +121,39 @@ function conditionsOf(
   return { insulationC, ...factors }
 }
 
+/** The other way round: what a circuit's only cable allows. */
+function asFitted({ vessel, basis, feeding }: Shared, circuit: Circuit, needs: Needs): Computed['asFitted'] {
+  const { supplySegments = [], segments = [] } = feeding.byCircuit.get(circuit.tag) ?? {}
+  const tags = [...new Set([...supplySegments, ...segments].map(({ cableTag }) => cableTag).concat(circuit.returnCableTags))]
+  const [cableTag] = tags
+  if (cableTag === undefined || tags.length > 1) return null
+  const { size } = conductorOf(vessel, cableTag)
+  if (size === null || !(needs.designCurrentA > 0)) return null
+  const rule = dropRule(basis)
+  return {
+    cableTag,
+    longestRunM: rule.longestRunM(needs.allowedDropV, needs.designCurrentA, size),
+    largestCurrentA: rule.largestLoadA(needs.allowedDropV, needs.conductorLengthM, size, capacityA(basis, size, needs)),
+  }
+}
+
+/** 0 where the table does not hold the size. */
+function capacityA(basis: Basis, size: ConductorSize, { insulationC, ambientFactor, bundleFactor }: Needs): number {
+  const entry = enterAmpacityTable(basis.ampacity, size, insulationC)
+  return 'reason' in entry ? 0 : currentCarryingCapacity({ tableCurrentA: entry.currentA, ambientFactor, bundleFactor }).currentCarryingCapacityA
+}
+
 /** The first of the sizes, thin to thick, that is thick enough in every respect; null when none is. */
 export function smallest(basis: Basis, sizes: readonly ConductorSize[], needs: Needs, minimum: ConductorSize): SizeChoice | null {
   const byDropMm2 = dropRule(basis).minimumMm2(needs.designCurrentA, needs.conductorLengthM, needs.allowedDropV)
-  const capacityA = (size: ConductorSize): number => {
-    const entry = enterAmpacityTable(basis.ampacity, size, needs.insulationC)
-    return 'reason' in entry ? 0
-      : currentCarryingCapacity({ tableCurrentA: entry.currentA, ambientFactor: needs.ambientFactor, bundleFactor: needs.bundleFactor }).currentCarryingCapacityA
-  }
   const first = {
     'minimum size': sizes.findIndex(({ crossSectionMm2 }) => crossSectionMm2 >= minimum.crossSectionMm2),
     'voltage drop': sizes.findIndex(({ crossSectionMm2 }) => crossSectionMm2 >= byDropMm2),
-    'current-carrying capacity': sizes.findIndex(size => capacityA(size) >= needs.requiredCapacityA),
+    'current-carrying capacity': sizes.findIndex(size => capacityA(basis, size, needs) >= needs.requiredCapacityA),
   }
   if (Object.values(first).includes(-1)) return null
   const chosen = Math.max(...Object.values(first))
   const governedBy = (Object.keys(first) as (keyof typeof first)[]).find(what => first[what] === chosen)!
   const size = sizes[chosen]!
-  return { designation: size.designation, byDropMm2, capacityA: capacityA(size), governedBy }
+  return { designation: size.designation, byDropMm2, capacityA: capacityA(basis, size, needs), governedBy }
 }

@@ -1,5 +1,5 @@
 /** The circuit schedule and a page for each circuit, on which every figure can be redone by hand. */
-import { cableLengthM, type CircuitDrop, type CircuitFeed, designCurrentA, type LoadDrop, type Outcome } from '../../model/results.js'
+import { cableLengthM, type CircuitDrop, type CircuitFeed, designCurrentA, type LoadDrop, type Outcome, type SizeAdvice } from '../../model/results.js'
 import type { Circuit, Tag } from '../../model/vessel.js'
 import { cite } from '../../references/bibliography.js'
 import { say, sayAgainst, sayForWorking, saySize } from '../../units/format.js'
@@ -346,6 +346,12 @@ function protectionBlock(context: ViewContext, circuit: Circuit, { protection }:
   }
 }
 
+/** What the circuit's only cable would allow, for whoever wants to move the load or put in a larger one. */
+function reachText({ vessel }: ViewContext, fitted: Extract<SizeAdvice, { readonly status: 'computed' }>['asFitted']): string {
+  if (fitted === null) return ''
+  return ` The fitted cable ${fitted.cableTag} would allow up to ${say('runM', fitted.longestRunM, vessel)} one way at the same current, or ${say('currentA', fitted.largestCurrentA)} over the same way, as far as drop and capacity go.`
+}
+
 function sizeBlock(context: ViewContext, circuit: Circuit): Block | Paragraph | null {
   const advice = context.results.conductorSize.byCircuit.get(circuit.tag)
   if (advice === undefined || advice.status === 'not computed') return null
@@ -361,6 +367,6 @@ function sizeBlock(context: ViewContext, circuit: Circuit): Block | Paragraph | 
       { title: 'Its capacity', width: 'number', cell: row => sayOrDash('capacityA', row.choice?.capacityA, context.vessel) },
       { title: 'Decided by', width: 'text', cell: row => orDash(row.choice?.governedBy ?? null) },
     ],
-    note: [`For ${sayForWorking('designCurrentA', advice.input.designCurrentA)} over ${sayForWorking('conductorLengthM', advice.input.conductorLengthM)} of conductor out and back, with ${sayForWorking('allowedDropV', advice.input.allowedDropV)} left for this circuit after its feeders; insulation ${say('insulationC', advice.input.insulationC)}, factors ${advice.input.ambientFactor} and ${advice.input.bundleFactor}.`],
+    note: [`For ${sayForWorking('designCurrentA', advice.input.designCurrentA)} over ${sayForWorking('conductorLengthM', advice.input.conductorLengthM)} of conductor out and back, with ${sayForWorking('allowedDropV', advice.input.allowedDropV)} left for this circuit after its feeders; insulation ${say('insulationC', advice.input.insulationC)}, factors ${advice.input.ambientFactor} and ${advice.input.bundleFactor}.${reachText(context, advice.asFitted)}`],
   })
 }

@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest'
 import { conductorSizePass } from '../../../src/calculate/dc-distribution/conductor-size.pass.js'
 import { currentCarryingCapacityPass } from '../../../src/calculate/dc-distribution/current-carrying-capacity.pass.js'
 import { voltageDropPass } from '../../../src/calculate/dc-distribution/voltage-drop.pass.js'
-import type { BasisId, Circuit, Vessel } from '../../../src/model/vessel.js'
+import type { BasisId, CableType, Circuit, Vessel } from '../../../src/model/vessel.js'
 import { bases } from '../../../src/references/basis/bases.js'
 import { aFeeding, aRouting, type GivenFeed, type GivenRun } from '../../support/results-builder.js'
-import { aCable, aCableType, aCircuit, aPanel, aVessel, aZone, mm2 } from '../../support/vessel-builder.js'
+import { aCable, aCableType, aCircuit, aPanel, aVessel, awg, aZone, mm2 } from '../../support/vessel-builder.js'
 
 interface Given {
   readonly basis?: BasisId
@@ -126,5 +126,30 @@ describe('what cannot be worked out', () => {
     ['insulation', { vessel: { cableTypes: [aCableType({ tag: 'T35', size: mm2(35) }), aCableType({ tag: 'T2', insulationC: null })] } }, 'no insulation temperature is recorded for any cable of the circuit'],
   ])('%s', (_case, given, expected) => {
     expect(reason(given)).toBe(expected)
+  })
+})
+
+describe('the other way round: what the only cable of a circuit allows', () => {
+  const sized = (size: CableType['size']) => ({ cableTypes: [aCableType({ tag: 'T35', size: mm2(35) }), aCableType({ tag: 'T2', size })] })
+
+  it('by ISO: by hand, 0.36 V less 0.01874 V in the feeder leaves 0.34126 V', () => {
+    const { asFitted } = advice({ vessel: sized(mm2(6)) })
+    // 0.34126 · 6 / (0.0164 · 5) = 24.970 m of conductor; 0.34126 · 6 / (0.0164 · 12.8) = 9.754 A, below the 60 A of table A.1 (6 mm², 105 °C).
+    expect(asFitted).toEqual({ cableTag: 'W112', longestRunM: expect.closeTo(12.485, 3), largestCurrentA: expect.closeTo(9.754, 3) })
+  })
+
+  it('by ABYC: by hand, K = 10.75, 10 AWG is 10383 cmil; 0.36 V less 0.02042 V in the feeder leaves 0.33958 V', () => {
+    const { asFitted } = advice({ basis: 'abyc', vessel: sized(awg('10')) })
+    // 0.33958 · 10383 / (10.75 · 5) = 65.597 ft of conductor, 9.997 m one way; over 12.8 m (41.995 ft) 7.810 A.
+    expect(asFitted).toEqual({ cableTag: 'W112', longestRunM: expect.closeTo(9.997, 3), largestCurrentA: expect.closeTo(7.81, 3) })
+  })
+
+  it('is limited by the capacity where the way is short', () => {
+    expect(advice({ vessel: sized(mm2(6)), runs: { W112: { lengthM: 0.2 } } }).asFitted?.largestCurrentA).toBe(60)
+  })
+
+  it('is left open where the size is not known or there is more than one cable', () => {
+    expect(advice().asFitted).toBeNull()
+    expect(advice({ vessel: sized(mm2(6)), final: { returnCableTags: ['W2'] } }).asFitted).toBeNull()
   })
 })
