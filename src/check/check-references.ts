@@ -31,7 +31,7 @@ function unresolved(entry: SourceEntry, { name, field, span, expected }: Referen
   if (isModel && index.models.has(name)) return []
   const thing = isModel ? undefined : index.byTag.get(name)
   if (thing !== undefined) {
-    return expected.kinds.includes(thing.kind) ? [] : [found(referenceOfWrongKind, span, {
+    return index.kindsByTag.get(name)!.some(kind => expected.kinds.includes(kind)) ? [] : [found(referenceOfWrongKind, span, {
       subject, field, evidence: {}, context: { named: name, found: thing.word, expected: expected.inWords },
     })]
   }

@@ -97,6 +97,8 @@ export const referenceCases: readonly Case[] = [
     ['equipment.yaml:33:11 REF102 ⟨p1⟩'], 'both would have the page address "p1"'),
   change('tags that differ in signs only', 'equipment.yaml', '- tag: X9\n    name: Spare connector', '- tag: X9\n    name: Spare connector\n  - {tag: engine_space, name: Other}',
     ['equipment.yaml:33:11 REF102 ⟨engine_space⟩']),
+  { name: 'a repeated tag is no fault of those who refer to it', files: { 'aa.yaml': 'equipment:\n  - {tag: X1, name: Junction}\n', ...smallVessel },
+    findings: ['equipment.yaml:41:11 REF101 ⟨X1⟩'] },
   change('a tee that is also listed as equipment is one thing', 'equipment.yaml', '- tag: X9\n    name: Spare connector', '- tag: X9\n    name: Spare connector\n  - {tag: T1, name: Tee, kind: can bus tee}', []),
   change('a tee with the tag of another thing', 'equipment.yaml', '- tag: X9\n    name: Spare connector', '- tag: X9\n    name: Spare connector\n  - {tag: T1, name: Light, kind: light}',
     ['circuits.yaml:29:15 REF101 ⟨T1⟩']),
