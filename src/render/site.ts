@@ -73,11 +73,9 @@ function addFilters(config: EleventyConfig): void {
 
 const sharedData = (view: View, { drawings, undrawnReason }: RenderOptions) => ({
   view,
-  diagrams: Object.fromEntries([...drawings].map(([id, { svg, widthPx, heightPx }]) => [id, { svg, shape: shapeOf(widthPx, heightPx) }])),
+  diagrams: Object.fromEntries([...drawings].map(([id, { svg, widthPx }]) => [id, { svg, width: `${Math.ceil(widthPx)}px` }])),
   undrawnReason,
 })
-
-const shapeOf = (widthPx: number, heightPx: number): 'wide' | 'tall' => (widthPx >= heightPx ? 'wide' : 'tall')
 
 interface ManualPage { readonly page: Page; readonly blocks: readonly Block[]; readonly place: Place; readonly ownTitle: boolean; readonly opens: boolean }
 
