@@ -132,25 +132,28 @@ async function assemble(folder: string, examined: Examined, view: View, renderer
 async function renderInto(
   packFolder: string, view: View, vessel: Vessel, renderer: Renderer, { pdf, asOf, step }: BuildOptions,
 ): Promise<Pick<Built, 'sheetCount' | 'lacking'>> {
+  step('Drawing the diagrams')
+  const drawn = await renderer.draw(view)
+  const lacking = renderer.lacking === null ? drawn.failures : [renderer.lacking]
+  const writeSite = () => {
+    step('Writing the site')
+    return renderer.writeSite(view, drawn, packFolder)
+  }
+  if (!pdf || renderer.lacking !== null) {
+    await writeSite()
+    return { sheetCount: null, lacking }
+  }
   const printFolder = path.join(packFolder, 'print')
-  const print = async () => {
+  try {
+    await renderer.writeManual(view, drawn, packFolder)
     const { pages } = await renderer.print({
       htmlFile: path.join(printFolder, 'manual.html'),
       outFile: path.join(packFolder, 'manual.pdf'),
       metadata: documentInformation(vessel, view, asOf),
       onProgress: printStep => step(`Printing the manual: ${printStep}`),
+      meanwhile: writeSite,
     })
-    return pages
-  }
-  try {
-    step('Drawing the diagrams')
-    const drawn = await renderer.draw(view)
-    const printing = pdf && renderer.lacking === null
-    if (printing) await renderer.writeManual(view, drawn, packFolder)
-    step('Writing the site')
-    // The browser prints in a process of its own while the pages are written here.
-    const [sheetCount] = await Promise.all([printing ? print() : null, renderer.writeSite(view, drawn, packFolder)])
-    return { sheetCount, lacking: renderer.lacking === null ? drawn.failures : [renderer.lacking] }
+    return { sheetCount: pages, lacking }
   } finally {
     await rm(printFolder, { recursive: true, force: true })
   }

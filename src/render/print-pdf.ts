@@ -4,7 +4,7 @@ import path from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { getDocument, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import type { RefProxy } from 'pdfjs-dist/types/src/display/api.js'
-import type { Browser, Page } from 'puppeteer'
+import type { Browser, CDPSession, Page } from 'puppeteer'
 import { openPage } from './browser.js'
 import { compactPdf, type DocumentInformation } from './compact-pdf.js'
 
@@ -16,6 +16,8 @@ export interface PrintOptions {
   readonly outFile: string
   readonly metadata: DocumentInformation
   readonly onProgress?: (step: PrintStep) => void
+  /** Work for this process while the browser prints by itself; done once, and over when the print is. */
+  readonly meanwhile?: () => Promise<void>
 }
 
 /** Sheets are counted from 1. */
@@ -42,13 +44,15 @@ export async function printManual(browser: Browser, options: PrintOptions): Prom
     await open(page, options.htmlFile)
     const anchors = await page.evaluate(anchorsAskedFor)
     progress('counting pages')
-    let places = await readPlaces(await printBlank(page))
+    // Opened beforehand, so that the order to print goes out at once and this process is free while it is carried out.
+    const session = await page.createCDPSession()
+    let places = await readPlaces(await printBlank(page, session))
     refuseUnreachable(anchors, places)
 
     for (let print = 1; ; print++) {
       progress('printing')
       await page.evaluate(fillPageNumbers, Object.fromEntries(places.pageByAnchor))
-      const pdf = await printToPdf(page, { tagged: true })
+      const [pdf] = await bothDone(printToPdf(session, { tagged: true }), print === 1 ? options.meanwhile?.() : undefined)
       const printed = await readPlaces(pdf)
       const moved = anchors.filter(anchor => printed.pageByAnchor.get(anchor) !== places.pageByAnchor.get(anchor))
       if (moved.length === 0) {
@@ -83,10 +87,10 @@ function refuseUnreachable(anchors: readonly string[], { pageByAnchor }: Places)
 }
 
 /** The pages with nothing painted on them: where everything stands, in half the time of a print. */
-async function printBlank(page: Page): Promise<Buffer> {
+async function printBlank(page: Page, session: CDPSession): Promise<Buffer> {
   const blank = await page.addStyleTag({ content: '* { visibility: hidden !important }' })
   try {
-    return await printToPdf(page, { tagged: false })
+    return await printToPdf(session, { tagged: false })
   } finally {
     await blank.evaluate(style => { (style as HTMLElement).remove() })
   }
@@ -96,25 +100,26 @@ async function printBlank(page: Page): Promise<Buffer> {
  * As `page.pdf()` does, tagged with an outline or neither. That reads the file by `Uint8Array.fromBase64`, for which the
  * PDF reader brings a stand-in where Node has none, and on a large file the stand-in takes a second.
  */
-async function printToPdf(page: Page, { tagged }: { readonly tagged: boolean }): Promise<Buffer> {
-  const session = await page.createCDPSession()
-  try {
-    const { stream } = await session.send('Page.printToPDF', {
-      transferMode: 'ReturnAsStream', preferCSSPageSize: true, printBackground: true,
-      generateTaggedPDF: tagged, generateDocumentOutline: tagged, marginTop: 0, marginBottom: 0, marginLeft: 0, marginRight: 0,
-    })
-    if (stream === undefined) throw new Error('The browser printed nothing.')
-    const parts: Buffer[] = []
-    for (;;) {
-      const { data, base64Encoded, eof } = await session.send('IO.read', { handle: stream, size: 2 ** 22 })
-      parts.push(Buffer.from(data, base64Encoded === true ? 'base64' : 'utf8'))
-      if (eof) break
-    }
-    await session.send('IO.close', { handle: stream })
-    return Buffer.concat(parts)
-  } finally {
-    await session.detach()
+async function printToPdf(session: CDPSession, { tagged }: { readonly tagged: boolean }): Promise<Buffer> {
+  const { stream } = await session.send('Page.printToPDF', {
+    transferMode: 'ReturnAsStream', preferCSSPageSize: true, printBackground: true,
+    generateTaggedPDF: tagged, generateDocumentOutline: tagged, marginTop: 0, marginBottom: 0, marginLeft: 0, marginRight: 0,
+  })
+  if (stream === undefined) throw new Error('The browser printed nothing.')
+  const parts: Buffer[] = []
+  for (;;) {
+    const { data, base64Encoded, eof } = await session.send('IO.read', { handle: stream, size: 2 ** 22 })
+    parts.push(Buffer.from(data, base64Encoded === true ? 'base64' : 'utf8'))
+    if (eof) break
   }
+  await session.send('IO.close', { handle: stream })
+  return Buffer.concat(parts)
+}
+
+/** Both results; when one fails, only after the other has come to its end too. */
+async function bothDone<A, B>(first: Promise<A>, second: Promise<B> | undefined): Promise<[A, B | undefined]> {
+  await Promise.allSettled([first, second])
+  return Promise.all([first, second])
 }
 
 /** The page of each named destination. The browser writes one for each anchor that a link of the document leads to. */
