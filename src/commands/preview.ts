@@ -1,5 +1,5 @@
 /** `asfitted preview`: the site as it will be, made again after every change of the data. */
-import { rm } from 'node:fs/promises'
+import { rm, stat } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { examine, type ExamineOptions, viewOf } from '../build.js'
@@ -20,6 +20,9 @@ const lookEveryMs = 300
 /** Makes, serves and watches until it is told to stop. */
 export async function preview(folder: string, { port = 0, ...data }: PreviewOptions, surroundings: Surroundings): Promise<ExitCode> {
   const { stdout, stderr, stop, variables } = surroundings
+  if (!(await stat(folder).then(found => found.isDirectory(), () => false))) {
+    throw new Unusable(`${folder} is no folder. Give the path of the folder that holds the vessel’s files.`)
+  }
   const server = await serve(port)
   const renderer = await openRenderer(variables)
   try {

@@ -89,7 +89,7 @@ export function demandsOf(vessel: Vessel, supplies: Supplies): Demands {
     if (feeder.is === 'several') {
       return { parts: [], reasons: [`${pointTag} is fed by ${inWords(feeder.circuits.map(({ tag }) => tag))}, so how the current divides is not known`] }
     }
-    const fed = (circuitsFedFrom.get(pointTag) ?? []).filter(circuit => circuit.normalState === 'closed' && !isSpare(circuit))
+    const fed = (circuitsFedFrom.get(pointTag) ?? []).filter(circuit => circuit.normalState === 'closed' && !isSpare(circuit) && !feedsOnlyRemoved(circuit))
     if (fed.length === 0) return { parts: [], reasons: [`no normally closed circuit is fed from ${pointTag}`] }
     const unknown: Tag[] = []
     const parts = fed.flatMap((circuit): CurrentPart[] => {
@@ -103,6 +103,10 @@ export function demandsOf(vessel: Vessel, supplies: Supplies): Demands {
   /** An entry that only reserves a way: it feeds nothing and nothing is wired to it. */
   const isSpare = (circuit: Circuit): boolean =>
     circuit.loadTags.length === 0 && circuit.designCurrentA === null && !cablesAt.has(circuit.tag)
+
+  /** What has been taken out draws nothing; what is left of the circuit is not assessed, its feeder is. */
+  const feedsOnlyRemoved = (circuit: Circuit): boolean =>
+    circuit.designCurrentA === null && circuit.loadTags.length > 0 && circuit.loadTags.every(tag => equipment.get(tag)?.status === 'removed')
 
   return {
     ofCircuit,

@@ -52,7 +52,7 @@ export function circuitTable(context: ViewContext, circuits: readonly Circuit[],
       { title: 'Margin to protection', width: 'number', cell: circuit => marginText(of(circuit).protection?.againstCapacity, context) },
       { title: 'Verdict', width: 'short', cell: circuit => [verdictMark(circuitVerdict(of(circuit)))] },
     ],
-    note: ['Ampacity: the least current-carrying capacity among the circuit’s cables. Margin to protection: ampacity less the rating of the protective device. n.a.: not assessed, see the circuit’s page.'],
+    note: ['Ampacity: the least current-carrying capacity among the cables behind the circuit’s protective device. Margin to protection: ampacity less the rating of the protective device. n.a.: not assessed, see the circuit’s page.'],
   })
 }
 
@@ -259,9 +259,13 @@ export const printedIntroduction = ({ basis }: ViewContext): Text => [
 const inputsOf = (outcome: Outcome): Readonly<Record<string, number>> => (outcome.status === 'computed' ? outcome.input : {})
 
 function dropSteps(context: ViewContext, worst: LoadDrop): Table {
-  const shown = (step: LoadDrop['steps'][number], name: string): Text => {
-    const value = inputsOf(step.byBasis)[name] ?? inputsOf(step.physical)[name]
-    return value === undefined ? dash : [sayForWorking(name, value)]
+  // As the formula of the basis takes it, else as that of the physical drop does.
+  const shown = (step: LoadDrop['steps'][number], ...names: readonly string[]): Text => {
+    for (const inputs of [inputsOf(step.byBasis), inputsOf(step.physical)]) {
+      const name = names.find(each => each in inputs)
+      if (name !== undefined) return [sayForWorking(name, inputs[name]!)]
+    }
+    return dash
   }
   const isReturn = (tag: Tag) => context.lookup.cables.get(tag)?.carries === 'negative'
   const basisMethod = methodOf(context, worst.steps[0]!.byBasis.method)
@@ -272,8 +276,8 @@ function dropSteps(context: ViewContext, worst: LoadDrop): Table {
     columns: [
       { title: 'Circuit', width: 'tag', cell: step => [context.tag(step.circuitTag)] },
       { title: 'Cable', width: 'tag', cell: step => [context.tag(step.cableTag), ...(step.returnAssumedAlike ? [muted(' *')] : []), ...(isReturn(step.cableTag) ? [muted(' back')] : [])] },
-      { title: 'Cross-section', width: 'number', cell: step => shown(step, 'crossSectionMm2') },
-      { title: 'Conductor length', width: 'number', cell: step => shown(step, 'conductorLengthM') },
+      { title: 'Cross-section', width: 'number', cell: step => shown(step, 'crossSectionMm2', 'conductorAreaCmil') },
+      { title: 'Conductor length', width: 'number', cell: step => shown(step, 'conductorLengthM', 'conductorLengthFt') },
       { title: 'Current', width: 'number', cell: step => shown(step, 'currentA') },
       { title: 'Drop by the basis', width: 'number', cell: step => [sayForWorking('voltageDropV', step.byBasis.output.voltageDropV, 'result')] },
       { title: 'Resistance at 20 °C', width: 'number', cell: step => shown(step, 'resistanceAt20COhmPerKm') },

@@ -65,6 +65,12 @@ describe('the current of a feeder', () => {
     expect(feed({ ...vessel, circuits }, 'F1').designCurrent).toMatchObject({ input: { connectedCurrentA: 26, demandFactor: 0.5 }, output: { designCurrentA: 26 } })
   })
 
+  it('leaves out a circuit whose loads have all been removed, and is computed for the rest', () => {
+    const { designCurrent, currentParts } = feed(boat({ equipment: [load('P1', 10), { ...load('P2', 20), status: 'removed' }], circuits: ways.slice(0, 2) }), 'F2')
+    expect(currentParts.map(({ tag }) => tag)).toEqual(['A1.1'])
+    expect(designCurrent).toMatchObject({ status: 'computed', output: { designCurrentA: 10 } })
+  })
+
   it('is never less than what one circuit beyond draws, but for a charging circuit', () => {
     const oneWay = (demandFactor: number) => boat({ equipment: [load('P1', 60)], circuits: [{ ...ways[0]!, demandFactor }] })
     expect(designCurrentA(feed(oneWay(0.1), 'F2'))).toBe(60)
