@@ -4,7 +4,7 @@ import type { FindingKind, LocatedFinding } from '../findings/finding.js'
 import { grouped, type Lookup, lookup } from '../model/lookup.js'
 import type { Content } from '../model/content.js'
 import type { Results } from '../model/results.js'
-import type { Tag, Vessel } from '../model/vessel.js'
+import type { Circuit, Tag, Vessel } from '../model/vessel.js'
 import type { Basis } from '../references/basis/basis.js'
 import { siteMap } from './site-map.js'
 import { linkTo } from './text.js'
@@ -26,6 +26,8 @@ export interface ViewContext {
   readonly findings: readonly LocatedFinding[]
   readonly lookup: Lookup
   readonly findingsBySubject: ReadonlyMap<Tag, readonly LocatedFinding[]>
+  /** Circuits that keep a thing alive: those that list it, else those whose cables pass it, else its CAN bus's supply. */
+  circuitsOf(tag: Tag): readonly Circuit[]
   addressOf(tag: Tag): PageKey | null
   /** The tag, set as a designation and linked to its page where it has one. */
   tag(tag: Tag): Inline
@@ -41,6 +43,7 @@ export function viewContext(
   const known = lookup(vessel)
   const { addressOf } = siteMap(vessel)
   const findingsBySubject = grouped(findings, ({ subject }) => [subject.id])
+  const passing = circuitsPassing(vessel, results)
   const tagInline = (tag: Tag): Inline => {
     const to = addressOf(tag)
     return to === null ? { is: 'tag', text: tag } : { is: 'link', tag: true, text: tag, to }
@@ -51,6 +54,7 @@ export function viewContext(
     ?? known.canBuses.get(tag)?.name ?? known.ethernetNetworks.get(tag)?.name ?? null
   return {
     vessel, results, basis, content, registries, findings, lookup: known, findingsBySubject, addressOf, nameOf,
+    circuitsOf: tag => known.circuitsOfLoad.get(tag) ?? (passing.get(tag) ?? []).map(circuitTag => known.circuits.get(circuitTag)!),
     tag: tagInline,
     named: tag => {
       const name = nameOf(tag)
@@ -59,4 +63,18 @@ export function viewContext(
       return name === null ? [tagInline(tag)] : [tagInline(tag), ` ${name}`]
     },
   }
+}
+
+/** By tag of a thing without a circuit of its own: a switch in a circuit's way, a device that its CAN bus supplies. */
+function circuitsPassing(vessel: Vessel, results: Results): ReadonlyMap<Tag, readonly Tag[]> {
+  const { equipment } = lookup(vessel)
+  // What stands ahead of the protective device is not protected by it.
+  const passed = [...results.feeding.byCircuit].flatMap(([circuitTag, { segments }]) =>
+    segments.flatMap(({ nearTag, farTag }) => [nearTag, farTag].filter(tag => equipment.has(tag)).map(tag => ({ tag, circuitTag }))))
+  const onBuses = vessel.canBuses.flatMap(({ backbone }) => {
+    const supplies = backbone.flatMap(element => (element.kind === 'power' && element.circuitTag !== null ? [element.circuitTag] : []))
+    return backbone.flatMap(element => (element.kind === 'tee' && element.deviceTag !== null ? supplies.map(circuitTag => ({ tag: element.deviceTag!, circuitTag })) : []))
+  })
+  const pairs = grouped([...passed, ...onBuses], ({ tag }) => [tag])
+  return new Map([...pairs].map(([tag, found]) => [tag, [...new Set(found.map(({ circuitTag }) => circuitTag))]]))
 }

@@ -44,7 +44,7 @@ export function equipmentTable(context: ViewContext, items: readonly Item[], id:
       { title: 'Name', width: 'text', cell: item => [item.name] },
       { title: 'Maker, model', width: 'text', cell: item => orDash(makerAndModel(item)) },
       { title: 'Zone', width: 'short', cell: item => (item.zoneTag === null ? [notRecorded] : context.named(item.zoneTag)) },
-      { title: 'Circuit', width: 'tag', cell: item => joined((context.lookup.circuitsOfLoad.get(item.tag) ?? []).map(c => [context.tag(c.tag)]), ' ') },
+      { title: 'Circuit', width: 'tag', cell: item => joined(context.circuitsOf(item.tag).map(c => [context.tag(c.tag)]), ' ') },
       { title: 'Status', width: 'short', cell: item => orDash(item.status) },
     ],
   })
@@ -56,7 +56,7 @@ export const makerAndModel = ({ maker, model }: Item): string | null =>
 
 function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar): Page {
   const { lookup } = context
-  const circuits = lookup.circuitsOfLoad.get(item.tag) ?? []
+  const circuits = context.circuitsOf(item.tag)
   const fed = lookup.circuitsFedFrom.get(item.tag) ?? []
   const cables = lookup.cablesAt.get(item.tag) ?? []
   const findings = context.findingsBySubject.get(item.tag) ?? []

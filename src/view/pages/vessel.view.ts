@@ -46,7 +46,7 @@ export function findPage(context: ViewContext): Page {
   const fuseOf = (circuits: readonly Circuit[]): Text =>
     circuits.length === 0 ? dash : joined(circuits.map(circuit => [context.tag(circuit.tag), ` ${protectionText(circuit)}, `, ...circuitPlace(context, circuit)]), { is: 'break' })
   const found: Found[] = [
-    ...[...lookup.items.values()].map(item => ({ tag: item.tag, name: item.name, kind: 'equipment', where: placeText(context, item), fuse: fuseOf(lookup.circuitsOfLoad.get(item.tag) ?? []) })),
+    ...[...lookup.items.values()].map(item => ({ tag: item.tag, name: item.name, kind: 'equipment', where: placeText(context, item), fuse: fuseOf(context.circuitsOf(item.tag)) })),
     ...vessel.circuits.map(circuit => ({ tag: circuit.tag, name: circuit.name, kind: 'circuit', where: circuitPlace(context, circuit), fuse: [protectionText(circuit)] })),
     ...vessel.cables.map(cable => ({ tag: cable.tag, name: cable.name ?? 'cable', kind: 'cable', where: [context.tag(cable.from.tag), ' to ', context.tag(cable.to.tag)] as Text, fuse: dash })),
   ]
@@ -63,7 +63,7 @@ export function findPage(context: ViewContext): Page {
       columns: [
         { title: 'Name', width: 'text', cell: thing => [thing.name] },
         { title: 'Tag', width: 'tag', cell: thing => [context.tag(thing.tag)] },
-        { title: 'Fuse or breaker', width: 'text', cell: thing => (thing.kind === 'circuit' ? thing.fuse : joined((lookup.circuitsOfLoad.get(thing.tag) ?? []).map(circuit => [context.tag(circuit.tag), ` ${protectionText(circuit)}`]), ', ')) },
+        { title: 'Fuse or breaker', width: 'text', cell: thing => (thing.kind === 'circuit' ? thing.fuse : joined(context.circuitsOf(thing.tag).map(circuit => [context.tag(circuit.tag), ` ${protectionText(circuit)}`]), ', ')) },
         { title: 'Sheet', width: 'number', cell: thing => [pageNumber(context.addressOf(thing.tag)!)] },
       ],
     })],

@@ -1,0 +1,41 @@
+/** Whoever stands before a dead thing is told its fuse, also where no circuit lists the thing itself. */
+import { fileURLToPath } from 'node:url'
+import { beforeAll, expect, it } from 'vitest'
+import { examine, viewOf } from '../../../src/build.js'
+import { plainText } from '../../../src/view/tables.js'
+import type { View } from '../../../src/view/view-model.js'
+import { examineCase } from '../../vessels/cases.js'
+
+let view: View
+beforeAll(async () => {
+  const examined = await examine(fileURLToPath(new URL('../../../sample-vessel', import.meta.url)))
+  if (examined.status !== 'examined') throw new Error('the sample vessel has errors')
+  view = await viewOf(examined)
+})
+
+const factOf = (key: string, label: string): string => {
+  const facts = view.pages.find(page => page.key === key)!.blocks.find(block => block.is === 'facts')!
+  return plainText(facts.entries.find(entry => entry.label === label)!.value)
+}
+
+it.each([
+  ['a load that a circuit lists', 'equipment/p1', 'A1.1'],
+  ['a float switch in the circuit’s way', 'equipment/b53', 'A5.3'],
+  ['an isolator behind the main fuse', 'equipment/q1', 'F1'],
+  ['a device that its CAN bus supplies', 'equipment/b6', 'A1.7'],
+])('%s', (_, key, circuit) => {
+  expect(factOf(key, 'Protected by')).toMatch(new RegExp(`(^|[ ,])${circuit.replace('.', '\\.')} `))
+})
+
+it('of a battery is not the fuse behind it', () => {
+  expect(factOf('equipment/g1', 'Protected by')).toBe('listed by no circuit')
+})
+
+it('the workings of a vessel under ABYC print cross-section and length as its formula takes them', async () => {
+  const examined = await examineCase('trawler-abyc')
+  if (examined.status !== 'examined') throw new Error('the case has errors')
+  const tables = (await viewOf(examined)).pages.flatMap(({ blocks }) => blocks.filter(block => block.is === 'table' && block.id === 'drop-steps'))
+  const cells = tables.flatMap(block => (block.is === 'table' ? block.rows.map(row => [plainText(row.cells[2]!), plainText(row.cells[3]!)]) : []))
+  expect(cells.length).toBeGreaterThan(10)
+  expect(cells.filter(([area, length]) => !/^\d+(\.\d+)?\u00A0cmil$/.test(area!) || !/^\d+(\.\d+)?\u00A0ft$/.test(length!))).toEqual([])
+})
