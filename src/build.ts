@@ -134,7 +134,7 @@ async function renderInto(
 ): Promise<Pick<Built, 'sheetCount' | 'lacking'>> {
   step('Drawing the diagrams')
   const drawn = await renderer.draw(view)
-  const lacking = renderer.lacking === null ? drawn.failures : [renderer.lacking]
+  const lacking = renderer.lacking === null ? drawn.failures : [`${pdf ? 'drawings and the printed manual' : 'drawings'}. ${renderer.lacking}`]
   const writeSite = () => {
     step('Writing the site')
     return renderer.writeSite(view, drawn, packFolder)

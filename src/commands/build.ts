@@ -1,4 +1,5 @@
 /** `asfitted build`: the handover pack. */
+import { readFileSync } from 'node:fs'
 import { readdir, stat } from 'node:fs/promises'
 import path from 'node:path'
 import { build, type Built } from '../build.js'
@@ -21,6 +22,7 @@ export async function buildPack(folder: string, { out, pdf, ...data }: BuildPack
   const placeFor = (vessel: Vessel): string => {
     const place = out ?? path.join(workingFolder, 'handover', folderName(vessel.identity.name))
     for (const read of [folder, ...(data.catalogue === undefined ? [] : [data.catalogue])]) refuseInside(place, read, surroundings)
+    refuseOfAnother(place, vessel, surroundings)
     return place
   }
   const outcome = await build(folder, { ...data, placeFor, pdf, asOf: dateOf(started), variables, step: progress.step }).finally(progress.end)
@@ -44,10 +46,31 @@ function refuseInside(place: string, read: string, surroundings: Surroundings): 
   )
 }
 
-/** A vessel's name as the name of a folder on any system. */
+/** Two boats of one name would otherwise take each other's place without a word. */
+function refuseOfAnother(place: string, { identity }: Vessel, surroundings: Surroundings): void {
+  const there = identityIn(place)
+  if (there === null) return
+  const same = there.hullIdentification !== null && identity.hullIdentification !== null
+    ? there.hullIdentification === identity.hullIdentification
+    : there.name === identity.name && there.hullNumber === identity.hullNumber
+  if (same) return
+  const hull = there.hullNumber === null ? '' : `, hull ${there.hullNumber}`
+  throw new Unusable(`${shownPath(place, surroundings)} holds the pack of another vessel, ${there.name}${hull}. Name another folder with --out.`)
+}
+
+function identityIn(place: string): Vessel['identity'] | null {
+  try {
+    return (JSON.parse(readFileSync(path.join(place, 'record', 'vessel.json'), 'utf8')) as Vessel).identity
+  } catch {
+    // No pack, or one that cannot be read: what stands there is judged by its checksums.
+    return null
+  }
+}
+
+/** A vessel's name as the name of a folder: letters of any script, figures and dashes. */
 export function folderName(vesselName: string): string {
   const plain = vesselName.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase()
-  return plain.replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '') || 'vessel'
+  return plain.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '') || 'vessel'
 }
 
 /** The user's own date, year-month-day. */

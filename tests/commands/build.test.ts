@@ -28,12 +28,24 @@ describe('asfitted build, without a browser', () => {
     expect(stdout).toMatch(/ site +\d+\.\d MB +\d+ pages/)
     expect(stdout).toMatch(/\nFindings: 0 errors, 0 warnings, 0 notes\.\nEvery result .* was calculated\.\nBuilt in \d+\.\d s\.\n$/)
     expect(stderr).toMatch(/^Reading, checking, calculating\n/)
-    expect(stderr).toMatch(/\nLeft out: ASFITTED_BROWSER is set to \/no\/such\/browser.* Set ASFITTED_BROWSER /)
+    expect(stderr).toMatch(/\nLeft out: drawings and the printed manual\. ASFITTED_BROWSER is set to \/no\/such\/browser.* Set ASFITTED_BROWSER /)
 
     const pack = join(workingFolder, 'handover/lamp-boat-no-2')
     expect(readdirSync(pack).sort()).toEqual(['SHA256SUMS', 'findings.json', 'record', 'site'])
     expect(existsSync(join(pack, 'site/index.html'))).toBe(true)
     expect(readdirSync(join(workingFolder, 'handover'))).toEqual(['lamp-boat-no-2'])
+  })
+
+  it('does not put one boat’s pack in the place of another’s', async () => {
+    const workingFolder = temporaryFolder()
+    const twin = (hullNumber: string) => folderOf({ ...lampBoat(), 'vessel.yaml': `vessel: {name: Tern, basis: iso, hull-number: "${hullNumber}"}\n` })
+    expect((await build(workingFolder, twin('07'))).code).toBe(0)
+    const before = contentOf(join(workingFolder, 'handover/tern'))
+    const { code, stderr } = await build(workingFolder, twin('08'))
+    expect(code).toBe(2)
+    expect(stderr).toContain(`${join('handover', 'tern')} holds the pack of another vessel, Tern, hull 07. Name another folder with --out.`)
+    expect(contentOf(join(workingFolder, 'handover/tern'))).toEqual(before)
+    expect((await build(workingFolder, twin('07'))).code).toBe(0)
   })
 
   it('seals the pack with checksums of every file', async () => {
@@ -159,5 +171,5 @@ describe('asfitted build, without a browser', () => {
 })
 
 it('makes a folder name of any vessel’s name', () => {
-  expect(['Sea Fœx II', 'Ægir', '..', 'Öresund/1', '海豚', ' - '].map(folderName)).toEqual(['sea-f-x-ii', 'gir', 'vessel', 'oresund-1', 'vessel', 'vessel'])
+  expect(['Sea Fœx II', 'Ægir', '..', 'Öresund/1', '海豚', ' - '].map(folderName)).toEqual(['sea-fœx-ii', 'ægir', 'vessel', 'oresund-1', '海豚', 'vessel'])
 })

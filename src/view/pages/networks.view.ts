@@ -65,13 +65,18 @@ export const freePorts = (context: ViewContext, item: Equipment): readonly Port[
   item.ports.filter(port => port.kind === 'ethernet' && attachedAt(context, item.tag, port.name).length === 0)
 
 function switchTable(context: ViewContext, item: Equipment): Table {
-  const ports = item.ports.filter(port => port.kind === 'ethernet').map(port => ({ port, attached: attachedAt(context, item.tag, port.name)[0] ?? null }))
+  const ethernet = item.ports.filter(port => port.kind === 'ethernet')
+  // A row for each cable: two on one port is a mistake that must show.
+  const ports = ethernet.flatMap((port): readonly { readonly port: Port; readonly attached: Attached | null }[] => {
+    const attached = attachedAt(context, item.tag, port.name)
+    return attached.length === 0 ? [{ port, attached: null }] : attached.map(each => ({ port, attached: each }))
+  })
   const free = freePorts(context, item).length
   return tableOf(ports, {
     id: `ports-${item.tag.toLowerCase()}`,
     caption: `${item.tag} ${item.name}, port by port`,
     empty: 'No ports are recorded.',
-    note: [`${counted(free, 'free port')} of ${ports.length}.`],
+    note: [`${counted(free, 'free port')} of ${ethernet.length}.`],
     columns: [
       { title: 'Port', width: 'tag', cell: ({ port }) => [port.name] },
       { title: 'Speed', width: 'number', cell: ({ port }) => (port.speedMbitPerS === null ? dash : [say('speedMbitPerS', port.speedMbitPerS)]) },
