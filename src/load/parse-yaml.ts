@@ -1,5 +1,5 @@
 /** YAML text → values with their places. Collects every fault; throws for none. */
-import { type Document, isAlias, isMap, isScalar, isSeq, type Node, parseDocument, visit, type YAMLError, type YAMLMap } from 'yaml'
+import { type Document, isAlias, isMap, isScalar, isSeq, type Node, parseDocument, visit, type YAMLError, type YAMLMap, type YAMLWarning } from 'yaml'
 import { find, type FindingKind, type LocatedFinding } from '../findings/finding.js'
 import type { Quantities } from '../units/quantity.js'
 import { aboutFile, aliasUnusable, keyRepeated, nestedTooDeep, yamlSyntax } from './findings.js'
@@ -27,13 +27,24 @@ export function parseYaml(file: SourceFile): ParsedYaml {
   if (document.errors.some(({ code }) => code === 'RESOURCE_EXHAUSTION')) {
     return { root: null, lost: true, findings: [{ ...find(nestedTooDeep, aboutFile(file.name, { depthNumber: mostDeep })), at: null }] }
   }
-  const faults = [...document.errors, ...document.warnings].sort((a, b) => a.pos[0] - b.pos[0])
+  const faults = causesAmong(file, [...document.errors, ...document.warnings].sort((a, b) => a.pos[0] - b.pos[0]))
   if (faults.length > 0) {
     const shown = faults.slice(0, mostSyntaxFindings)
     const more = faults.length - shown.length
     return { root: null, lost: true, findings: shown.map((fault, index) => syntaxFinding(file, document, fault, index === shown.length - 1 ? more : 0)) }
   }
   return document.contents === null ? { root: null, lost: false, findings: [] } : convert(file, document.contents)
+}
+
+/** Of several faults in one line the first is the cause; after a tab as indentation nothing stands where the parser expects it. */
+function causesAmong<F extends YAMLError | YAMLWarning>(file: SourceFile, faults: readonly F[]): readonly F[] {
+  const tabs = faults.filter(({ code }) => code === 'TAB_AS_INDENT')
+  const byLine = new Map<number, F>()
+  for (const fault of tabs.length > 0 ? tabs : faults) {
+    const line = file.lineStarts.findLastIndex(start => start <= fault.pos[0])
+    if (!byLine.has(line)) byLine.set(line, fault)
+  }
+  return [...byLine.values()]
 }
 
 function convert(file: SourceFile, contents: Node): ParsedYaml {

@@ -144,7 +144,7 @@ const inWords = (names: readonly string[]): string =>
 function commaHint(text: string): string | null {
   const written = text.trim()
   if (!/^[-−]?\d+,\d/.test(written)) return null
-  const asPoint = `"${written.replace(',', '.')}"`
+  const asPoint = `"${written.replace(',', '.')}"${/^[-−]?[\d,]+$/.test(written) ? ' and the unit after it' : ''}`
   return /^[-−]?\d{1,3}(,\d{3})+(?!\d)/.test(written)
     ? `a decimal point, and nothing between thousands: "${written.replaceAll(',', '')}" or ${asPoint}`
     : `a decimal point: ${asPoint}`

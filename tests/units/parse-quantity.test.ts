@@ -63,6 +63,7 @@ describe('what it refuses', () => {
   it('a decimal comma, with the mended text', () => {
     expect(parseQuantity('6,4 m', 'length')).toEqual({ ok: false, expected: 'a decimal point: "6.4 m"' })
     expect(parseQuantity('2,5 mm2', 'conductor size')).toEqual({ ok: false, expected: 'a decimal point: "2.5 mm2"' })
+    expect(parseQuantity('2,5', 'conductor size')).toEqual({ ok: false, expected: 'a decimal point: "2.5" and the unit after it' })
     expect(parseQuantity('1,200 W', 'power')).toEqual({ ok: false, expected: 'a decimal point, and nothing between thousands: "1200 W" or "1.200 W"' })
   })
   it.each([

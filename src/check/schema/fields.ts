@@ -51,7 +51,7 @@ export const share = (what: string) => {
 }
 
 export const date = (what: string) => {
-  const expected = 'a date written year-month-day, for example 2026-05-04'
+  const expected = 'a day that there is, written year-month-day, for example 2026-05-04'
   return z.iso.date({ error: expected }).meta({ description: what, takes: expected })
 }
 
