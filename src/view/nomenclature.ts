@@ -9,6 +9,7 @@ const special: Readonly<Record<string, string>> = {
   ambientFactor: 'factor for the ambient temperature',
   bundleFactor: 'factor for the bundle',
   boreMm: 'bore',
+  resistanceAt20COhmPerKm: 'resistance at 20 °C',
 }
 
 export function wordsOf(name: string): string {

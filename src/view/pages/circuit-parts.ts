@@ -10,16 +10,18 @@ export function protectionText({ protection, unprotectedReason }: Circuit): stri
   return unprotectedReason === null ? 'no protection recorded' : `unprotected: ${unprotectedReason}`
 }
 
-/** Where the protective device is: panel and way, zone, words. */
-export function circuitPlace(context: ViewContext, circuit: Circuit): Text {
+/** Where the protective device is: panel and way, zone, words; with how to get there for whoever must go now. */
+export function circuitPlace(context: ViewContext, circuit: Circuit, { withAccess = false } = {}): Text {
   const source = context.lookup.items.get(circuit.fedFromTag)
   const zone = circuit.zoneTag ?? source?.zoneTag ?? null
   const location = circuit.location ?? (circuit.zoneTag === null ? source?.location ?? null : null)
+  const access = zone === null || !withAccess ? null : context.lookup.zones.get(zone)?.access ?? null
   return [
     context.tag(circuit.fedFromTag),
     ...(circuit.way === null ? [] : [` way ${circuit.way}`]),
     ', ',
     ...(zone === null ? [notRecorded] : context.named(zone)),
     ...(location === null ? [] : [' ', muted(`(${location})`)]),
+    ...(access === null ? [] : [' ', muted(`(access: ${access})`)]),
   ]
 }

@@ -200,12 +200,19 @@ function circuitFacts(context: ViewContext, circuit: Circuit, assessment: Circui
       { label: 'Feeds', value: circuit.loadTags.length === 0 ? dash : joined(circuit.loadTags.map(context.named), { is: 'break' }) },
       { label: 'From the source', value: feed === undefined || feed.chain.length === 0 ? [muted('no source reached')] : joined([[context.tag(feed.sourceTag!)], ...feed.chain.map(tag => [context.tag(tag), ` ${protectionText(context.lookup.circuits.get(tag)!)}`])], ' → ') },
       { label: 'Cables', value: cableCell(context, assessment.cableTags) },
+      ...(feed === undefined || feed.supplySegments.length === 0 ? [] : [{ label: 'Ahead of the device', value: aheadText(context, feed) }]),
       { label: 'Voltage-drop class', value: [circuit.loadClass] },
       { label: 'Normally', value: [circuit.normalState] },
       ...(circuit.manualBypass === null ? [] : [{ label: 'Manual bypass', value: [circuit.manualBypass] as Text }]),
     ],
   }
 }
+
+/** Conductors between the source and the protective device, which it does not protect. */
+const aheadText = (context: ViewContext, feed: CircuitFeed): Text => [
+  ...joined(feed.supplySegments.map(({ cableTag }) => [context.tag(cableTag), ' ', ...sayOrDash('cableLengthM', cableLengthM(context.results.routing.byCable.get(cableTag)), context.vessel)])),
+  muted(': not protected by it; how long they may be is not calculated here'),
+]
 
 function designCurrentBlocks(context: ViewContext, circuit: Circuit): readonly Block[] {
   const feed = context.results.feeding.byCircuit.get(circuit.tag)

@@ -90,6 +90,7 @@ function printedEntry(context: ViewContext, item: Equipment | Battery | Busbar, 
   const facts = whereFacts(context, item, circuits)
   const entries = [
     { label: 'Where', value: placeText(context, item, { withAccess: false }) },
+    { label: 'Protected by', value: protectedBy(context, circuits, { withAccess: false }) },
     ...facts.entries.filter(({ label }) => !replacedOnPaper.has(label)),
     ...(cables.length === 0 ? [] : [{
       label: 'Cables',
@@ -101,13 +102,13 @@ function printedEntry(context: ViewContext, item: Equipment | Battery | Busbar, 
   ]
   return [{ ...facts, entries, dense: true }]
 }
-const replacedOnPaper = new Set(['Where', 'Position', 'Mass'])
+const replacedOnPaper = new Set(['Where', 'Protected by', 'Position', 'Mass'])
 
 function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, circuits: readonly Circuit[]): Facts {
   const { vessel } = context
   const entries: { label: string; value: Text }[] = [
     { label: 'Where', value: placeText(context, item) },
-    { label: 'Protected by', value: circuits.length === 0 ? [muted('listed by no circuit')] : joined(circuits.map(c => [context.tag(c.tag), ` ${protectionText(c)}, `, ...circuitPlace(context, c)]), { is: 'break' }) },
+    { label: 'Protected by', value: protectedBy(context, circuits, { withAccess: true }) },
   ]
   const add = (label: string, value: string | null) => { if (value !== null) entries.push({ label, value: [value] }) }
   if (item.systemTag !== null) entries.push({ label: 'System', value: context.named(item.systemTag) })
@@ -141,6 +142,10 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
   add('Status', item.status)
   return { is: 'facts', caption: null, entries }
 }
+
+const protectedBy = (context: ViewContext, circuits: readonly Circuit[], place: { readonly withAccess: boolean }): Text =>
+  circuits.length === 0 ? [muted('listed by no circuit')]
+    : joined(circuits.map(circuit => [context.tag(circuit.tag), ` ${protectionText(circuit)}, `, ...circuitPlace(context, circuit, place)]), { is: 'break' })
 
 const chemistryNames = { flooded: 'lead-acid, flooded', agm: 'lead-acid, AGM', gel: 'lead-acid, gel', lfp: 'lithium iron phosphate' } as const
 

@@ -130,7 +130,7 @@ function canBusPage(context: ViewContext, bus: CanBus, diagrams: readonly Diagra
       {
         is: 'facts', caption: null, entries: [
           { label: 'Devices', value: [String(devices.length)] },
-          { label: 'Sum of load equivalency', value: lens.every(len => len !== null) ? [`LEN ${lens.reduce((sum: number, len) => sum + len, 0)}`] : [muted(`not assessed: no load equivalency number for ${devices.filter((_, i) => lens[i] === null).toSorted(compareTags).join(', ')}`)] },
+          { label: 'Sum of load equivalency', value: lens.every(len => len !== null) ? [`LEN ${lens.reduce((sum: number, len) => sum + len, 0)}`] : [muted(`no sum: no load equivalency number is recorded for ${devices.filter((_, i) => lens[i] === null).toSorted(compareTags).join(', ')}`)] },
           { label: 'Backbone', value: backboneLength(context, bus) },
           { label: 'Free tees', value: [String(bus.backbone.filter(element => element.kind === 'tee' && element.deviceTag === null).length)] },
         ],
@@ -144,7 +144,7 @@ function backboneLength(context: ViewContext, bus: CanBus): Text {
   const segments = bus.backbone.flatMap(element => (element.kind === 'segment' ? [element.cableTag] : []))
   const lengths = segments.map(tag => cableLengthM(context.results.routing.byCable.get(tag)))
   const missing = segments.filter((_, i) => lengths[i] === null)
-  if (missing.length > 0) return [muted(`not assessed: no length for ${missing.join(', ')}`)]
+  if (missing.length > 0) return [muted(`no sum: no length is known of ${missing.join(', ')}`)]
   return [say('backboneLengthM', lengths.reduce((sum: number, length) => sum + length!, 0), context.vessel)]
 }
 
