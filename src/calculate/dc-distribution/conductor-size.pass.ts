@@ -79,7 +79,7 @@ function longestPath({ vessel, basis, routing, feeding, uses }: Shared, circuit:
   let longest: { readonly loadTag: Tag; readonly conductorLengthM: number } | null = null
   for (const loadTag of circuit.loadTags) {
     const path = pathWithin(vessel, basis.protection, circuit, feeding.byCircuit.get(circuit.tag)!, loadTag, uses)
-    if (path === null) return { reason: `no cable of the circuit reaches ${loadTag}` }
+    if ('reason' in path) return path
     let conductorLengthM = 0
     for (const { cableTag, timesLength } of path) {
       const lengthM = cableLengthM(routing.byCable.get(cableTag))

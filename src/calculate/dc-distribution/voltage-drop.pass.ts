@@ -100,7 +100,7 @@ function pathFromSource({ vessel, basis, feeding, uses }: Shared, feed: CircuitF
     const circuit = circuits.get(circuitTag)!
     const toTag = next === undefined ? loadTag : circuits.get(next)!.fedFromTag
     const within = pathWithin(vessel, basis.protection, circuit, feeding.byCircuit.get(circuitTag)!, toTag, uses)
-    if (within === null) return { reason: `no cable of circuit ${circuitTag} reaches ${toTag}` }
+    if ('reason' in within) return within
     path.push(...within)
   }
   return path

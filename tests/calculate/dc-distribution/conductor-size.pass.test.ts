@@ -117,7 +117,7 @@ describe('what cannot be worked out', () => {
   it.each<[string, Given, string]>([
     ['design current', { feeds: { 'A1.7': { chain: ['Q1', 'A1.7'], out: ['W112 A1.7 P1 5'] } } }, 'the design current is not known'],
     ['length', { runs: { W112: { lengthM: null } } }, 'the length of cable W112 is not known'],
-    ['way', { feeds: { 'A1.7': { chain: ['Q1', 'A1.7'], designCurrentA: 5 } } }, 'no cable of the circuit reaches P1'],
+    ['way', { feeds: { 'A1.7': { chain: ['Q1', 'A1.7'], designCurrentA: 5 } } }, 'no cable of circuit A1.7 reaches P1'],
     ['loads', { final: { loadTags: [] } }, 'no load is recorded for the circuit'],
     ['feeder', { runs: { W2: { lengthM: null } } }, 'the voltage drop of feeder Q1 is not assessed'],
     ['drop left', { runs: { W2: { lengthM: 90 } } }, 'the feeders above lose all the voltage that the limit allows'],

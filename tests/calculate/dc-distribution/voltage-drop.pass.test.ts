@@ -4,7 +4,7 @@ import { voltageDropPass } from '../../../src/calculate/dc-distribution/voltage-
 import type { BasisId, Circuit, Vessel } from '../../../src/model/vessel.js'
 import { bases } from '../../../src/references/basis/bases.js'
 import { aFeeding, aRouting, type GivenFeed, type GivenRun } from '../../support/results-builder.js'
-import { aBusbar, aCable, aCableType, aCircuit, aPanel, aVessel, aZone, awg, mm2 } from '../../support/vessel-builder.js'
+import { aBusbar, aCable, aCableType, aCircuit, anEquipment, aPanel, aVessel, aZone, awg, mm2 } from '../../support/vessel-builder.js'
 
 /**
  * Battery G1, 1 m of 35 mm² (W1) to fuse Q1, 3 m of 35 mm² (W2) to panel A1; from its way A1.7 6.4 m of 2 × 2.5 mm²
@@ -189,4 +189,31 @@ it('takes gauge sizes by their ideal area, whatever the basis', () => {
   // By hand: 14 AWG 2.0809 mm²: 0.0164 · 5 · 12.8 / 2.0809 = 0.504397
   const { final } = assessed({ vessel: { cableTypes: [aCableType({ tag: 'T35', size: mm2(35) }), aCableType({ tag: 'T2', size: awg('14') })] } })
   expect(final.worst!.steps[2]!.byBasis.output.voltageDropV).toBeCloseTo(0.504397, 5)
+})
+
+describe('ways back that branch', () => {
+  const twoLoads = (returns: readonly string[]) => boat({
+    equipment: ['P1', 'P2', 'E1', 'E2'].map(tag => anEquipment({ tag })),
+    cables: [
+      aCable({ tag: 'W1', from: 'G1', to: 'Q1', typeTag: 'T35' }), aCable({ tag: 'W2', from: 'Q1', to: 'A1', typeTag: 'T35' }),
+      aCable({ tag: 'W11', from: 'A1.7', to: 'P1', typeTag: 'T35', carries: 'positive' }), aCable({ tag: 'W12', from: 'A1.7', to: 'P2', typeTag: 'T35', carries: 'positive' }),
+      aCable({ tag: 'W21', from: 'P1', to: 'X9', typeTag: 'T35', carries: 'negative' }), aCable({ tag: 'W22', from: 'P2', to: 'X9', typeTag: 'T35', carries: 'negative' }),
+      aCable({ tag: 'W31', from: 'E1', to: 'X9', typeTag: 'T35', carries: 'negative' }), aCable({ tag: 'W32', from: 'E2', to: 'X9', typeTag: 'T35', carries: 'negative' }),
+    ],
+    busbars: [aBusbar({ tag: 'X9', polarity: 'negative' })],
+    circuits: circuits({ loadTags: ['P1', 'P2'], returnCableTags: returns }),
+  })
+  const runs = Object.fromEntries(['W11', 'W12', 'W21', 'W22', 'W31', 'W32'].map(tag => [tag, { lengthM: 1 }]))
+  const feeds = { 'A1.7': { chain: ['Q1', 'A1.7'], designCurrentA: 10, out: ['W11 A1.7 P1 5', 'W12 A1.7 P2 5'] } }
+  const waysOf = (returns: readonly string[]) =>
+    assessed({ vessel: twoLoads(returns), runs, feeds }).final.toLoads.map(({ steps }) => steps.map(({ cableTag }) => cableTag).filter(tag => /^W[23]\d/.test(tag)))
+
+  it('each load has its own', () => {
+    expect(waysOf(['W21', 'W22'])).toEqual([['W21'], ['W22']])
+  })
+  it('are not assessed where they end at none of the loads', () => {
+    const { final } = assessed({ vessel: twoLoads(['W31', 'W32']), runs, feeds })
+    expect(final.toLoads).toEqual([])
+    expect(final.notAssessed[0]?.reason).toBe('the ways back of circuit A1.7 branch, and which of them leads from P1 is not known')
+  })
 })
