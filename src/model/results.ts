@@ -205,6 +205,10 @@ export type SizeAdvice =
         conductorLengthM: number
         /** The limit less what the feeders above lose. */
         allowedDropV: number
+        /** The same by resistance; null when the drop of a feeder by resistance is not known. */
+        allowedPhysicalDropV: number | null
+        /** Of the hottest zone passed. */
+        ambientC: number
         insulationC: number
         ambientFactor: number
         bundleFactor: number
@@ -216,5 +220,5 @@ export interface SizeChoice {
   readonly byDropMm2: number
   readonly capacityA: number
   /** What decides. */
-  readonly governedBy: 'voltage drop' | 'current-carrying capacity' | 'minimum size'
+  readonly governedBy: 'voltage drop' | 'voltage drop by resistance' | 'current-carrying capacity' | 'minimum size'
 }

@@ -1,7 +1,7 @@
 /** The smallest standard size that would do for each circuit, whatever size is fitted or planned. */
 import { lookup } from '../../model/lookup.js'
 import {
-  cableLengthM, designCurrentA, type FeedingResults, type RoutingResults, type SizeAdvice, type SizeChoice, type SizeResults, type VoltageDropResults,
+  cableLengthM, designCurrentA, type FeedingResults, type LoadDrop, type RoutingResults, type SizeAdvice, type SizeChoice, type SizeResults, type VoltageDropResults,
 } from '../../model/results.js'
 import type { Circuit, Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
@@ -9,11 +9,14 @@ import { enterAmpacityTable } from '../../references/tables/ampacity-table.js'
 import { cfrTable5 } from '../../references/tables/cfr-33-183-table-5.js'
 import { isoAnnexA } from '../../references/tables/iso-13297-annex-a.js'
 import type { ConductorSize } from '../../units/conductor-size.js'
-import { type CableUses, cableUses, pathWithin } from './circuit-cables.js'
-import { conductorOf } from './conductor.js'
+import { runMethod } from '../run-method.js'
+import { type CableUses, cableUses, exemptionOf, pathWithin } from './circuit-cables.js'
+import { conductorOf, resistanceAt20COhmPerKm } from './conductor.js'
+import { conductorTemperatureMethod } from './conductor-temperature.calc.js'
 import { currentCarryingCapacity } from './current-carrying-capacity.calc.js'
 import { dropRule } from './drop-by-basis.js'
 import { ambientFactor, bundleFactorOf, type Reason, surroundings } from './surroundings.js'
+import { voltageDropByResistance } from './voltage-drop-by-resistance.calc.js'
 import { dropLimit } from './voltage-drop.pass.js'
 
 export function conductorSizePass(
@@ -42,10 +45,11 @@ function adviceFor(shared: Shared, circuit: Circuit): SizeAdvice {
   const segments = shared.feeding.byCircuit.get(circuit.tag)?.segments ?? []
   const inSheath = segments.every(({ cableTag }) => cables.get(cableTag)?.carries === 'both')
   const minimum = basis.minimumSize[inSheath ? 'inSheath' : 'separate']
+  const warm = { allowedDropV: needs.allowedPhysicalDropV, ambientC: needs.ambientC }
   return {
     status: 'computed',
-    mm2: smallest(basis, isoAnnexA.rows.map(({ size }) => size), needs, minimum),
-    awg: smallest(basis, cfrTable5.rows.map(({ size }) => size), needs, minimum),
+    mm2: smallest(basis, isoAnnexA.rows.map(({ size }) => size), needs, minimum, warm),
+    awg: smallest(basis, cfrTable5.rows.map(({ size }) => size), needs, minimum, warm),
     asFitted: asFitted(shared, circuit, needs),
     input: needs,
   }
@@ -59,17 +63,20 @@ function needsOf(shared: Shared, circuit: Circuit): Needs | Reason {
   if (feed.sourceTag === null || feed.nominalVoltageV === null) return { reason: 'no source, and so no nominal voltage, is found for the circuit' }
   const longest = longestPath(shared, circuit)
   if ('reason' in longest) return longest
-  const feederDropV = dropAbove(shared, circuit, feed.chain)
-  if (typeof feederDropV !== 'number') return feederDropV
-  const allowedDropV = (dropLimit(vessel, basis, circuit, longest.loadTag).value / 100) * feed.nominalVoltageV - feederDropV
+  const feeder = dropAbove(shared, circuit, feed.chain)
+  if ('reason' in feeder) return feeder
+  const limitV = (dropLimit(vessel, basis, circuit, longest.loadTag).value / 100) * feed.nominalVoltageV
+  const allowedDropV = limitV - feeder.voltageDropV
   if (!(allowedDropV > 0)) return { reason: 'the feeders above lose all the voltage that the limit allows' }
   const conditions = conditionsOf(shared, [...feed.supplySegments, ...feed.segments].map(({ cableTag }) => cableTag).concat(circuit.returnCableTags), feed.nominalVoltageV)
   if ('reason' in conditions) return conditions
   return {
     designCurrentA: designA,
-    requiredCapacityA: Math.max(designA, circuit.protection?.ratedCurrentA ?? 0),
+    // Conductors for engine starting are not held against their capacity.
+    requiredCapacityA: exemptionOf(basis.protection, circuit) === null ? Math.max(designA, circuit.protection?.ratedCurrentA ?? 0) : 0,
     conductorLengthM: longest.conductorLengthM,
     allowedDropV,
+    allowedPhysicalDropV: feeder.physicalDropV === null ? null : limitV - feeder.physicalDropV,
     ...conditions,
   }
 }
@@ -92,23 +99,23 @@ function longestPath({ vessel, basis, routing, feeding, uses }: Shared, circuit:
 }
 
 /** Voltage lost up to the distribution point that feeds the circuit; nothing at the battery itself. */
-function dropAbove({ voltageDrop }: Shared, circuit: Circuit, chain: readonly Tag[]): number | Reason {
+function dropAbove({ voltageDrop }: Shared, circuit: Circuit, chain: readonly Tag[]): Pick<LoadDrop, 'voltageDropV' | 'physicalDropV'> | Reason {
   const feederTag = chain.at(-2)
-  if (feederTag === undefined) return 0
+  if (feederTag === undefined) return { voltageDropV: 0, physicalDropV: 0 }
   const feeder = voltageDrop.byCircuit.get(feederTag)?.toLoads.find(({ loadTag }) => loadTag === circuit.fedFromTag)
-  return feeder?.voltageDropV ?? { reason: `the voltage drop of feeder ${feederTag} is not assessed` }
+  return feeder ?? { reason: `the voltage drop of feeder ${feederTag} is not assessed` }
 }
 
 /** The coolest insulation, the hottest way and the fullest bundle among the circuit's cables. */
 function conditionsOf(
   { vessel, basis, routing }: Shared, cableTags: readonly Tag[], nominalVoltageV: number,
-): { readonly insulationC: number; readonly ambientFactor: number; readonly bundleFactor: number } | Reason {
+): { readonly insulationC: number; readonly ambientC: number; readonly ambientFactor: number; readonly bundleFactor: number } | Reason {
   const insulations = cableTags.map(tag => conductorOf(vessel, tag).insulationC).filter(rating => rating !== null)
   if (insulations.length === 0) return { reason: 'no insulation temperature is recorded for any cable of the circuit' }
   const insulationC = Math.min(...insulations)
   const column = basis.ampacity.columns.findLast(({ fromC }) => insulationC >= fromC)
   if (column === undefined) return { reason: `the insulation is rated below the lowest column of ${basis.ampacity.title}` }
-  let factors = { ambientFactor: 1, bundleFactor: 1 }
+  let factors = { ambientC: -Infinity, ambientFactor: 1, bundleFactor: 1 }
   for (const tag of cableTags) {
     const around = surroundings(vessel, routing, tag)
     if ('reason' in around) return around
@@ -116,7 +123,7 @@ function conditionsOf(
     if ('reason' in ambient) return ambient
     const bundle = bundleFactorOf(basis.bundle, around, nominalVoltageV)
     if ('reason' in bundle) return bundle
-    factors = { ambientFactor: Math.min(factors.ambientFactor, ambient.factor), bundleFactor: Math.min(factors.bundleFactor, bundle.factor) }
+    factors = { ambientC: Math.max(factors.ambientC, around.hottest.ambientC), ambientFactor: Math.min(factors.ambientFactor, ambient.factor), bundleFactor: Math.min(factors.bundleFactor, bundle.factor) }
   }
   return { insulationC, ...factors }
 }
@@ -138,18 +145,37 @@ function asFitted({ vessel, basis, feeding }: Shared, circuit: Circuit, needs: N
 }
 
 /** 0 where the table does not hold the size. */
-function capacityA(basis: Basis, size: ConductorSize, { insulationC, ambientFactor, bundleFactor }: Needs): number {
+function capacityA(basis: Basis, size: ConductorSize, { insulationC, ambientFactor, bundleFactor }: Demands): number {
   const entry = enterAmpacityTable(basis.ampacity, size, insulationC)
   return 'reason' in entry ? 0 : currentCarryingCapacity({ tableCurrentA: entry.currentA, ambientFactor, bundleFactor }).currentCarryingCapacityA
 }
 
-/** The first of the sizes, thin to thick, that is thick enough in every respect; null when none is. */
-export function smallest(basis: Basis, sizes: readonly ConductorSize[], needs: Needs, minimum: ConductorSize): SizeChoice | null {
+/** Conditions for the drop by resistance; `allowedDropV` null: that of the feeders above is not known. */
+interface Warm { readonly allowedDropV: number | null; readonly ambientC: number }
+type Demands = Omit<Needs, 'allowedPhysicalDropV' | 'ambientC'>
+
+/** Drop of the warm conductor, tinned; null where the size has no resistance in the tables or cannot carry the current. */
+function warmDropV(basis: Basis, size: ConductorSize, needs: Demands, { ambientC }: Warm): number | null {
+  const resistance = resistanceAt20COhmPerKm(size, true)
+  const { designCurrentA: currentA, conductorLengthM, insulationC } = needs
+  const temperature = runMethod(conductorTemperatureMethod, { ambientC, insulationC, currentA, currentCarryingCapacityA: capacityA(basis, size, needs) })
+  if (resistance === null || temperature.status === 'not computed') return null
+  const { conductorTemperatureC } = temperature.output
+  return voltageDropByResistance({ currentA, conductorLengthM, resistanceAt20COhmPerKm: resistance, conductorTemperatureC }).voltageDropV
+}
+
+/**
+ * The first of the sizes, thin to thick, that is thick enough in every respect; null when none is. With `warm`, the drop
+ * by resistance has to be within the limit as well: the constant of a basis may understate it.
+ */
+export function smallest(basis: Basis, sizes: readonly ConductorSize[], needs: Demands, minimum: ConductorSize, warm: Warm | null = null): SizeChoice | null {
   const byDropMm2 = dropRule(basis).minimumMm2(needs.designCurrentA, needs.conductorLengthM, needs.allowedDropV)
   const first = {
     'minimum size': sizes.findIndex(({ crossSectionMm2 }) => crossSectionMm2 >= minimum.crossSectionMm2),
     'voltage drop': sizes.findIndex(({ crossSectionMm2 }) => crossSectionMm2 >= byDropMm2),
     'current-carrying capacity': sizes.findIndex(size => capacityA(basis, size, needs) >= needs.requiredCapacityA),
+    'voltage drop by resistance': warm === null || warm.allowedDropV === null ? 0
+      : sizes.findIndex(size => { const dropV = warmDropV(basis, size, needs, warm); return dropV !== null && dropV <= warm.allowedDropV! }),
   }
   if (Object.values(first).includes(-1)) return null
   const chosen = Math.max(...Object.values(first))

@@ -186,8 +186,9 @@ function partsInWords(feed: CircuitFeed | undefined): Text {
 function sizeInWords(context: ViewContext, circuit: Circuit): readonly { readonly label: string; readonly value: Text }[] {
   const advice = context.results.conductorSize.byCircuit.get(circuit.tag)
   if (advice?.status !== 'computed') return []
-  const sizes = [advice.mm2 === null ? null : `${advice.mm2.designation} mm²`, advice.awg === null ? null : `${advice.awg.designation} AWG`].filter(size => size !== null)
-  return [{ label: 'Smallest size', value: [sizes.join(' or ') || 'none of the standard sizes', ...(advice.mm2 === null ? [] : [muted(`, decided by ${advice.mm2.governedBy}`)])] }]
+  const sizes = ([['mm²', advice.mm2], ['AWG', advice.awg]] as const)
+    .flatMap(([unit, choice]) => (choice === null ? [] : [`${choice.designation}\u00A0${unit}, decided by ${choice.governedBy}`]))
+  return [{ label: 'Smallest size', value: [sizes.join('; or ') || 'none of the standard sizes'] }]
 }
 
 function circuitFacts(context: ViewContext, circuit: Circuit, assessment: CircuitAssessment): Facts {
@@ -378,6 +379,6 @@ function sizeBlock(context: ViewContext, circuit: Circuit): Block | Paragraph | 
       { title: 'Its capacity', width: 'number', cell: row => sayOrDash('capacityA', row.choice?.capacityA, context.vessel) },
       { title: 'Decided by', width: 'text', cell: row => orDash(row.choice?.governedBy ?? null) },
     ],
-    note: [`For ${sayForWorking('designCurrentA', advice.input.designCurrentA)} over ${sayForWorking('conductorLengthM', advice.input.conductorLengthM)} of conductor out and back, with ${sayForWorking('allowedDropV', advice.input.allowedDropV)} left for this circuit after its feeders; insulation ${say('insulationC', advice.input.insulationC)}, factors ${advice.input.ambientFactor} and ${advice.input.bundleFactor}.${reachText(context, advice.asFitted)}`],
+    note: [`For ${sayForWorking('designCurrentA', advice.input.designCurrentA)} over ${sayForWorking('conductorLengthM', advice.input.conductorLengthM)} of conductor out and back, with ${sayForWorking('allowedDropV', advice.input.allowedDropV)} left for this circuit after its feeders${advice.input.allowedPhysicalDropV === null ? '' : `, ${sayForWorking('allowedDropV', advice.input.allowedPhysicalDropV)} by resistance`}; insulation ${say('insulationC', advice.input.insulationC)}, factors ${advice.input.ambientFactor} and ${advice.input.bundleFactor}.${reachText(context, advice.asFitted)}`],
   })
 }
