@@ -2,6 +2,7 @@
 import type {
   BackboneElement, BasisId, Cable, CableType, Carries, Circuit, Conditions, Equipment, Identity, ItemBase, Port, SpaceKind, Tag, Vessel, Wireway,
 } from '../model/vessel.js'
+import { criticalKinds } from '../references/equipment-kinds.js'
 import { bases } from '../references/basis/bases.js'
 import type { PassedEntries } from './check-schema.js'
 import type { Entry } from './schema/kinds.js'
@@ -18,6 +19,7 @@ export function buildVessel(entries: PassedEntries): Vessel {
   const models = new Map(entries.models.map(model => [model.model, model]))
   const types = new Map(entries['cable-types'].map(type => [type.tag, type]))
   const circuitTags = new Set(entries.circuits.map(({ tag }) => tag))
+  const kindOf = new Map(entries.equipment.map(item => [item.tag, item.kind ?? models.get(item.model ?? '')?.kind ?? 'other']))
   // A zone is its own wireway point.
   const zoneOfPoint = new Map([
     ...entries.zones.map(({ tag }) => [tag, tag] as const),
@@ -45,7 +47,7 @@ export function buildVessel(entries: PassedEntries): Vessel {
       name: zone.name,
       space: zone.space,
       ambientC: zone.ambient ?? conditions.ambientCBySpace[zone.space],
-      ignitionProtection: zone['ignition-protection'] ?? false,
+      ignitionProtection: zone['ignition-protection'] ?? null,
       access: zone.access ?? null,
     })),
     points: entries['wireway-points'].map(({ tag, name, zone }) => ({ tag, name, zoneTag: zone })),
@@ -62,7 +64,7 @@ export function buildVessel(entries: PassedEntries): Vessel {
     })),
     busbars: entries.busbars.map(busbar => ({ ...itemOf(busbar), ratedCurrentA: busbar.rating ?? null, polarity: busbar.polarity ?? 'positive' })),
     panels: entries.panels.map(panel => ({ ...itemOf(panel), kind: panel.kind, ways: panel.ways ?? null, ratedCurrentA: panel.rating ?? null })),
-    circuits: entries.circuits.map(circuitOf),
+    circuits: entries.circuits.map(circuit => circuitOf(circuit, kindOf)),
     canBuses: entries['can-buses'].map(({ tag, name, purpose = null, backbone }) => ({ tag, name, purpose, backbone: backbone.map(elementOf) })),
     ethernetNetworks: entries['ethernet-networks'].map(({ tag, name, purpose = null, subnet = null, switches }) =>
       ({ tag, name, purpose, subnet, switchTags: switches })),
@@ -199,7 +201,7 @@ function equipmentOf(item: Entry<'equipment'>, models: ReadonlyMap<string, Entry
 const withoutEmpty = <T extends object>(entry: T): T =>
   Object.fromEntries(Object.entries(entry).filter(([, value]) => value !== undefined)) as T
 
-const circuitOf = (circuit: Entry<'circuits'>): Circuit => ({
+const circuitOf = (circuit: Entry<'circuits'>, kindOf: ReadonlyMap<Tag, string>): Circuit => ({
   tag: circuit.tag,
   name: circuit.name,
   purpose: circuit.purpose ?? null,
@@ -207,7 +209,7 @@ const circuitOf = (circuit: Entry<'circuits'>): Circuit => ({
   way: circuit.way ?? null,
   protection: circuit.protection === undefined ? null : { device: circuit.protection.type, ratedCurrentA: circuit.protection.rating },
   unprotectedReason: circuit.unprotected ?? null,
-  loadClass: circuit['load-class'] ?? 'general',
+  loadClass: circuit['load-class'] ?? ((circuit.loads ?? []).some(tag => criticalKinds.has(kindOf.get(tag) ?? '')) ? 'critical' : 'general'),
   loadTags: [...new Set(circuit.loads)],
   designCurrentA: circuit['design-current'] ?? null,
   demandFactor: circuit['demand-factor'] ?? 1,

@@ -79,7 +79,7 @@ export interface Zone {
   readonly name: string
   readonly space: SpaceKind
   readonly ambientC: number
-  readonly ignitionProtection: boolean
+  readonly ignitionProtection: boolean | null
   readonly access: string | null
 }
 

@@ -166,3 +166,9 @@ export function equipmentKind(key: string): EquipmentKind {
   if (!isEquipmentKind(key)) throw new Error(`no equipment kind "${key}"`)
   return equipmentKinds[key]
 }
+
+/**
+ * Kinds whose circuits are critical unless the author says otherwise: what ISO 10133 and ABYC E-11 name with a 3 % drop,
+ * and the radio by which help is called. The standards' bilge blowers have no kind of their own here.
+ */
+export const criticalKinds: ReadonlySet<string> = new Set<EquipmentKindKey>(['navigation light', 'bilge pump', 'vhf transceiver'])

@@ -34,10 +34,10 @@ describe('the small vessel, field by field', () => {
   test('places', () => {
     expect(vessel.systems).toEqual([{ tag: 'nav', name: 'Navigation', purpose: null }])
     expect(vessel.zones).toEqual([
-      { tag: 'helm', name: 'Helm', space: 'cockpit', ambientC: 30, ignitionProtection: false, access: null },
+      { tag: 'helm', name: 'Helm', space: 'cockpit', ambientC: 30, ignitionProtection: null, access: null },
       { tag: 'engine-space', name: 'Engine space', space: 'machinery', ambientC: 55, ignitionProtection: true, access: null },
       // 77 °F is 25 °C by definition of the scale: (77 − 32) · 5 / 9.
-      { tag: 'bilge', name: 'Bilge', space: 'bilge', ambientC: 25, ignitionProtection: false, access: null },
+      { tag: 'bilge', name: 'Bilge', space: 'bilge', ambientC: 25, ignitionProtection: null, access: null },
     ])
     expect(vessel.points).toEqual([{ tag: 'J1', name: 'Behind the helm', zoneTag: 'helm' }])
     expect(vessel.wireways).toEqual([
@@ -160,4 +160,21 @@ test('a table gives the same as a list', () => {
   const csv = 'tag;name;zone;position;mass;ports\nQ1;Switch;helm;1 m, -2 ft, 0 m;1 kg;\n'
   const { equipment } = vesselOf({ ...smallVessel, 'equipment-more.csv': csv })
   expect(equipment.at(-1)).toMatchObject({ tag: 'Q1', zoneTag: 'helm', positionM: [1, expect.closeTo(-0.6096, 9), 0], massKg: 1 })
+})
+
+describe('the voltage-drop class that is left out', () => {
+  const classOf = (kind: string, given = '') => {
+    const { circuits } = vesselOf({
+      'vessel.yaml': 'vessel: {name: Tern, basis: iso}',
+      'boat.yaml': `batteries:\n  - {tag: G1, name: Battery, nominal-voltage: 12 V}\nequipment:\n  - {tag: M1, name: Load, kind: ${kind}}\ncircuits:\n  - {tag: F1, name: Load, fed-from: G1, loads: M1${given}}\n`,
+    })
+    return circuits[0]!.loadClass
+  }
+  // ISO 10133:2012 4.7–4.8 and ABYC E-11 name navigation lights and bilge pumps with 3 %.
+  test.each([['bilge pump', 'critical'], ['navigation light', 'critical'], ['vhf transceiver', 'critical'], ['light', 'general']])('%s: %s', (kind, expected) => {
+    expect(classOf(kind)).toBe(expected)
+  })
+  test('gives way to the author’s word', () => {
+    expect(classOf('bilge pump', ', load-class: general')).toBe('general')
+  })
 })

@@ -43,7 +43,7 @@ export const circuitSchema = z.strictObject({
     rating: quantity('current', 'Rated current.').refine(ratedCurrentA => ratedCurrentA > 0, { error: 'a rating above zero' }),
   }).describe('Overcurrent protective device.').optional(),
   unprotected: text('Why there is no overcurrent protection.').optional(),
-  'load-class': oneOf(['critical', 'general'], 'Voltage-drop class; general when left out.').optional(),
+  'load-class': oneOf(['critical', 'general'], 'Voltage-drop class; when left out, critical for navigation lights, bilge pumps and VHF radios, else general.').optional(),
   loads: listOf(tag('Item.'), 'What it feeds: equipment, panels or busbars.').optional(),
   'design-current': quantity('current', 'Design current, where it is not the sum of the loads.').optional(),
   'demand-factor': share('Share of its design current that counts in the feeder above; 1 when left out.').optional(),

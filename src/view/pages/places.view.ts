@@ -4,7 +4,7 @@ import { sayBoth } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
 import { byTag } from '../tables.js'
-import { counted, orNotRecorded } from '../text.js'
+import { counted, notRecorded, orNotRecorded } from '../text.js'
 import type { Block, Diagram, Page } from '../view-model.js'
 import { cablesTable, wirewayTable } from './cables.view.js'
 import { circuitTable, legendTable } from './circuits.view.js'
@@ -76,7 +76,7 @@ function zonePage(context: ViewContext, zone: Zone, items: Parameters<typeof equ
         { label: 'Kind of space', value: [spaceNames[zone.space]] },
         { label: 'Access', value: orNotRecorded(zone.access) },
         { label: 'Highest ambient', value: [sayBoth('ambientC', zone.ambientC, vessel)] },
-        { label: 'Ignition protection', value: [zone.ignitionProtection ? 'required for equipment here' : 'not required'] },
+        { label: 'Ignition protection', value: zone.ignitionProtection === null ? [notRecorded] : [zone.ignitionProtection ? 'required for equipment here' : 'not required'] },
       ],
     },
     equipmentTable(context, items, 'equipment', `What is here: ${zone.name}`),
