@@ -77,9 +77,15 @@ const declared = (name: string): boolean => /^(nominal|rated)[A-Z]/.test(name)
 
 /** With `digits` after the point; a value that would print as nothing keeps two significant digits. */
 function fixed(value: number, digits: number): string {
-  const written = value.toFixed(digits)
+  const written = rounded(value, digits)
   if (Number(written) !== 0) return written
   return value === 0 ? (0).toFixed(digits) : plain(value, 2)
+}
+
+/** As people round the decimal they see: 0.35 to 0.4, though its binary is a little less. */
+function rounded(value: number, digits: number): string {
+  const shifted = Math.round(Number(`${Math.abs(Number(value.toPrecision(15)))}e${digits}`))
+  return Number.isFinite(shifted) ? ((Math.sign(value) * shifted) / 10 ** digits).toFixed(digits) : value.toFixed(digits)
 }
 
 const plain = (value: number, significantDigits: number): string => significant(significantDigits).format(value).replace(/^-0$/, '0')

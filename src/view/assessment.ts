@@ -2,6 +2,7 @@
 import type { CircuitDrop, CircuitProtection, Comparison } from '../model/results.js'
 import type { Circuit, Tag } from '../model/vessel.js'
 import { say, sayAgainst } from '../units/format.js'
+import { roundingNoise } from '../units/quantity.js'
 import type { ViewContext } from './context.js'
 import { muted, verdict } from './text.js'
 import type { Inline, Level, Text } from './view-model.js'
@@ -11,11 +12,14 @@ export interface CircuitAssessment {
   readonly protection: CircuitProtection | null
   readonly cableTags: readonly Tag[]
   readonly comparisons: readonly Comparison[]
+  /** Within by the constant of the basis, above by the conductor's resistance, or a finding says that a limit is missed. */
+  readonly doubtful: boolean
+  readonly limitMissed: boolean
   /** What is not assessed, one reason each. */
   readonly notAssessed: readonly string[]
 }
 
-export function assessCircuit({ results }: ViewContext, circuit: Circuit): CircuitAssessment {
+export function assessCircuit({ results, findingsBySubject }: ViewContext, circuit: Circuit): CircuitAssessment {
   const drop = results.voltageDrop.byCircuit.get(circuit.tag) ?? null
   const protection = results.protection.byCircuit.get(circuit.tag) ?? null
   const feed = results.feeding.byCircuit.get(circuit.tag)
@@ -34,13 +38,18 @@ export function assessCircuit({ results }: ViewContext, circuit: Circuit): Circu
       capacity?.outcome.status === 'not computed' ? [`current-carrying capacity of ${tag}: ${capacity.outcome.reason}`] : []),
     ...(protection?.notAssessed.map(reason => `protection: ${reason}`) ?? []),
   ]
-  return { drop, protection, cableTags, comparisons, notAssessed }
+  const doubtful = drop?.toLoads.some(({ physicalDropPercent, comparison: { limit } }) => physicalDropPercent !== null && physicalDropPercent > limit.value * (1 + roundingNoise)) ?? false
+  // A limit that only a finding knows of counts as well: 1xx is "limit not met".
+  const limitMissed = comparisons.some(({ within }) => !within)
+    || [circuit.tag, ...cableTags].some(tag => findingsBySubject.get(tag)?.some(({ id }) => /^[A-Z]{3}1/.test(id)) ?? false)
+  return { drop, protection, cableTags, comparisons, doubtful, limitMissed, notAssessed }
 }
 
 /** One mark for the whole circuit. What is not assessed never counts as within. */
 export function circuitVerdict(assessment: CircuitAssessment): { readonly level: Level; readonly text: string } {
-  if (assessment.comparisons.some(({ within }) => !within)) return { level: 'error', text: 'outside limit' }
+  if (assessment.limitMissed) return { level: 'error', text: 'outside limit' }
   if (assessment.notAssessed.length > 0 || assessment.comparisons.length === 0) return { level: 'not assessed', text: 'not assessed' }
+  if (assessment.doubtful) return { level: 'warning', text: 'within by the constant only' }
   return { level: 'good', text: 'within limits' }
 }
 

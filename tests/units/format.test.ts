@@ -110,3 +110,8 @@ test('every unit ending is found by itself, and by the name of a quantity that e
   for (const { ending } of unitEndings) expect(unitOf(`some${ending}`)?.ending).toBe(ending)
   expect(unitOf('length')).toBeNull()
 })
+
+test('halves are rounded up as they are written, whatever their binary', () => {
+  expect(['currentA', 'currentA', 'currentA', 'voltageV'].map((name, i) => plain(say(name, [0.35, 45.55, -0.35, 1.005][i]!)))).toEqual(['0.4 A', '45.6 A', '-0.4 A', '1.01 V'])
+  expect(plain(say('currentA', 1e-7))).toBe('0.0000001 A')
+})

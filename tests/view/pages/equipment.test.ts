@@ -39,3 +39,9 @@ it('the workings of a vessel under ABYC print cross-section and length as its fo
   expect(cells.length).toBeGreaterThan(10)
   expect(cells.filter(([area, length]) => !/^\d+(\.\d+)?\u00A0cmil$/.test(area!) || !/^\d+(\.\d+)?\u00A0ft$/.test(length!))).toEqual([])
 })
+
+it('the verdict of a circuit is good only where no limit is missed by any measure', () => {
+  const verdictOf = (circuit: string) => factOf(`circuits/${circuit}`, 'Verdict')
+  expect([verdictOf('a1.1'), verdictOf('a5.3'), verdictOf('f32'), verdictOf('a2.8')])
+    .toEqual(['within limits', 'outside limit', 'within by the constant only', 'not assessed'])
+})
