@@ -2,6 +2,7 @@
 import { cableLengthM, type CircuitDrop, type CircuitFeed, designCurrentA, type LoadDrop, type Outcome, type SizeAdvice } from '../../model/results.js'
 import type { Circuit, Tag } from '../../model/vessel.js'
 import { cite } from '../../references/bibliography.js'
+import { type EquipmentKindKey, equipmentKinds } from '../../references/equipment-kinds.js'
 import { say, sayAgainst, sayForWorking, saySize } from '../../units/format.js'
 import { roundingNoise } from '../../units/quantity.js'
 import { assessCircuit, type CircuitAssessment, circuitVerdict, comparisonText, marginText, verdictMark } from '../assessment.js'
@@ -46,13 +47,13 @@ export function circuitTable(context: ViewContext, circuits: readonly Circuit[],
       { title: 'Protection', width: 'short', cell: circuit => [protectionText(circuit)] },
       { title: 'Design current', width: 'number', cell: circuit => { const current = designCurrentA(feed(circuit)); return current === null ? [muted('n.a.')] : [say('designCurrentA', current)] } },
       { title: 'Cable', width: 'short', cell: circuit => cableCell(context, of(circuit).cableTags) },
-      { title: 'Length', width: 'number', cell: circuit => sayOrDash('lengthM', longestRunM(context, of(circuit)), context.vessel) },
+      { title: 'Length, one way', width: 'number', cell: circuit => sayOrDash('lengthM', oneWayLengthM(context, of(circuit)), context.vessel) },
       { title: 'Drop', width: 'number', cell: circuit => dropCell(of(circuit).drop, context) },
       { title: 'Ampacity', width: 'number', cell: circuit => sayOrDash('capacityA', of(circuit).protection?.weakestCapacityA, context.vessel) },
       { title: 'Margin to protection', width: 'number', cell: circuit => marginText(of(circuit).protection?.againstCapacity, context) },
       { title: 'Verdict', width: 'short', cell: circuit => [verdictMark(circuitVerdict(of(circuit)))] },
     ],
-    note: ['Ampacity: the least current-carrying capacity among the cables behind the circuit’s protective device. Margin to protection: ampacity less the rating of the protective device. n.a.: not assessed, see the circuit’s page.'],
+    note: ['The verdict speaks of voltage drop, design current, conductors and rating only; short circuit and the distance of the device from its source are not calculated. Ampacity: the least current-carrying capacity among the cables behind the circuit’s protective device. Margin to protection: ampacity less the rating of the protective device. n.a.: not assessed, see the circuit’s page.'],
   })
 }
 
@@ -78,10 +79,10 @@ function cableCell(context: ViewContext, tags: readonly Tag[]): Text {
   }), { is: 'break' })
 }
 
-/** Way out to the load with the largest drop, this circuit's own cables only. */
-function longestRunM(context: ViewContext, { drop, cableTags }: CircuitAssessment): number | null {
+/** One way to the load that is worst off, this circuit's own cables only. */
+function oneWayLengthM(context: ViewContext, { drop, cableTags }: CircuitAssessment): number | null {
   const own = new Set(cableTags)
-  const tags = drop?.worst === null || drop?.worst === undefined ? [] : [...new Set(drop.worst.steps.map(step => step.cableTag))].filter(tag => own.has(tag))
+  const tags = drop?.worst === null || drop?.worst === undefined ? [] : [...new Set(drop.worst.steps.map(step => step.cableTag))].filter(tag => own.has(tag) && context.lookup.cables.get(tag)?.carries !== 'negative')
   if (tags.length === 0) return null
   const lengths = tags.map(tag => cableLengthM(context.results.routing.byCable.get(tag)))
   return lengths.every(length => length !== null) ? lengths.reduce((sum, length) => sum + length, 0) : null
@@ -97,7 +98,7 @@ function dropCell(drop: CircuitDrop | null, context: ViewContext): Text {
 function circuitPage(context: ViewContext, circuit: Circuit): Page {
   const assessment = assessCircuit(context, circuit)
   const findings = [circuit.tag, ...assessment.cableTags].flatMap(tag => context.findingsBySubject.get(tag) ?? [])
-  const isFeeder = circuit.loadTags.some(tag => context.lookup.panels.has(tag) || context.lookup.busbars.has(tag))
+  const isFeeder = circuit.loadTags.some(tag => isDistributionPoint(context, tag))
   const panel = context.lookup.panels.get(circuit.fedFromTag)
   const blocks: readonly (Block | null)[] = [
     circuitFacts(context, circuit, assessment),
@@ -132,7 +133,7 @@ function printedWorking(context: ViewContext, circuit: Circuit, assessment: Circ
   const current = designCurrentA(feed)
   const worst = assessment.drop?.worst ?? null
   const entries = [
-    ...facts.entries.filter(({ label }) => label !== 'Cables' && label !== 'Normally'),
+    ...facts.entries.filter(({ label }) => label !== 'Cables' && (label !== 'Normally' || circuit.normalState === 'open')),
     { label: 'Design current', value: current === null ? [muted('not assessed')] : [sayForWorking('designCurrentA', current, 'result'), ...partsInWords(feed)] },
     ...(worst === null ? [] : [{
       label: 'Voltage drop', value: [
@@ -191,7 +192,11 @@ function sizeInWords(context: ViewContext, circuit: Circuit): readonly { readonl
   return [{ label: 'Smallest size', value: [sizes.join('; or ') || 'none of the standard sizes'] }]
 }
 
+const isDistributionPoint = ({ lookup }: ViewContext, tag: Tag): boolean => lookup.panels.has(tag) || lookup.busbars.has(tag)
+
 function circuitFacts(context: ViewContext, circuit: Circuit, assessment: CircuitAssessment): Facts {
+  // Chargers, alternators and the like put current into the circuit that lists them.
+  const sources = circuit.loadTags.filter(tag => equipmentKinds[context.lookup.equipment.get(tag)?.kind as EquipmentKindKey]?.draw === 'source')
   const feed = context.results.feeding.byCircuit.get(circuit.tag)
   return {
     is: 'facts', caption: null, entries: [
@@ -202,7 +207,8 @@ function circuitFacts(context: ViewContext, circuit: Circuit, assessment: Circui
       { label: 'From the source', value: feed === undefined || feed.chain.length === 0 ? [muted('no source reached')] : joined([[context.tag(feed.sourceTag!)], ...feed.chain.map(tag => [context.tag(tag), ` ${protectionText(context.lookup.circuits.get(tag)!)}`])], ' → ') },
       { label: 'Cables', value: cableCell(context, assessment.cableTags) },
       ...(feed === undefined || feed.supplySegments.length === 0 ? [] : [{ label: 'Ahead of the device', value: aheadText(context, feed) }]),
-      { label: 'Voltage-drop class', value: [circuit.loadClass] },
+      { label: 'Voltage-drop class', value: [circuit.loadTags.some(tag => isDistributionPoint(context, tag)) ? 'main feeder: it feeds a panel or busbar' : circuit.loadClass] },
+      ...(sources.length === 0 ? [] : [{ label: 'Live from both ends', value: ['isolate ', ...joined(sources.map(context.named)), ' as well: current comes from there too'] as Text }]),
       { label: 'Normally', value: [circuit.normalState] },
       ...(circuit.manualBypass === null ? [] : [{ label: 'Manual bypass', value: [circuit.manualBypass] as Text }]),
     ],
@@ -260,7 +266,7 @@ const assumedAlike = '* Single-core cable; the way back is taken to be like the 
 
 /** What holds for every table of the chapter, said once. */
 export const printedIntroduction = ({ basis }: ViewContext): Text => [
-  'The drop is that to the load which is worst off. Of a feeder the sum is given; its steps stand under the feeder itself. Conductor length is out and back; ',
+  'Verdicts speak of voltage drop, design current, conductors and rating only. The drop is that to the load which is worst off. Of a feeder the sum is given; its steps stand under the feeder itself. Conductor length is out and back; ',
   `“back” marks a cable of the way back alone. ${assumedAlike} Capacity = table × ambient factor × bundle factor; table: ${cite(basis.ampacity.citation)}. The formulas are in the chapter on the basis of calculation.`,
 ]
 

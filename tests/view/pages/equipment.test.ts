@@ -45,3 +45,7 @@ it('the verdict of a circuit is good only where no limit is missed by any measur
   expect([verdictOf('a1.1'), verdictOf('a5.3'), verdictOf('f32'), verdictOf('a2.8')])
     .toEqual(['within limits', 'outside limit', 'within by the constant only', 'not assessed'])
 })
+
+it('a circuit that a charger or alternator feeds as well says so', () => {
+  expect(factOf('circuits/f17', 'Live from both ends')).toContain('G3 Alternator')
+})
