@@ -45,6 +45,9 @@ export interface FindingKind<E extends Quantities> {
   remedy(facts: Facts<E>): string
 }
 
+/** Kinds carry evidence of every shape; only what all of them have is read through this. */
+export type AnyFindingKind = FindingKind<any>
+
 export const find = <E extends Quantities>(kind: FindingKind<E>, facts: Facts<E>): Finding => ({
   ...facts,
   id: kind.id,

@@ -4,10 +4,7 @@ import { findingKinds as feedingKinds } from '../calculate/feeding/findings.js'
 import { findingKinds as wirewayKinds } from '../calculate/wireways/findings.js'
 import { checkFindingKinds } from '../check/findings.js'
 import { loadFindingKinds } from '../load/findings.js'
-import type { FindingKind } from './finding.js'
-
-// Kinds carry evidence of every shape; only the fields common to all of them are read from the list.
-export type AnyFindingKind = FindingKind<any>
+import type { AnyFindingKind } from './finding.js'
 
 export const findingKinds: readonly AnyFindingKind[] = [
   ...loadFindingKinds, ...checkFindingKinds, ...wirewayKinds, ...feedingKinds, ...dcDistributionKinds,

@@ -71,3 +71,9 @@ export function lookup(vessel: Vessel): Lookup {
   known.set(vessel, made)
   return made
 }
+
+/** What a circuit supplies is a distribution point, so that the circuit is a feeder on that branch. */
+export function isDistributionPoint(vessel: Vessel, tag: Tag): boolean {
+  const { panels, busbars } = lookup(vessel)
+  return panels.has(tag) || busbars.has(tag)
+}

@@ -4,7 +4,7 @@
  */
 import type { Finding, Limit } from '../findings/finding.js'
 import type { Quantities } from '../units/quantity.js'
-import type { Tag } from './vessel.js'
+import type { Circuit, Tag } from './vessel.js'
 
 export type Computed<In extends Quantities, Out extends Quantities> = {
   readonly status: 'computed'
@@ -106,6 +106,10 @@ export function designCurrentA(feed: Pick<CircuitFeed, 'designCurrent'> | undefi
   if (feed === undefined || feed.designCurrent.status === 'not computed') return null
   return feed.designCurrent.status === 'declared' ? feed.designCurrent.designCurrentA : feed.designCurrent.output.designCurrentA
 }
+/** Every cable of a circuit once: those walked, supply side first, and those named for the way back. */
+export const cableTagsOf = (circuit: Circuit, feed: CircuitFeed | undefined): readonly Tag[] =>
+  [...new Set([...feed?.supplySegments ?? [], ...feed?.segments ?? []].map(({ cableTag }) => cableTag).concat(circuit.returnCableTags))]
+
 /** One cable of a circuit, seen from the source. */
 export interface Segment {
   readonly cableTag: Tag
@@ -162,6 +166,8 @@ export interface LoadDrop {
   readonly physicalDropV: number | null
   readonly physicalDropPercent: number | null
   readonly comparison: Comparison
+  /** The physical drop against the same limit; null when there is none. */
+  readonly physicalComparison: Comparison | null
 }
 export interface DropStep {
   readonly circuitTag: Tag

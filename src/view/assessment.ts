@@ -1,8 +1,7 @@
 /** What the results say of a circuit or a cable, in one word and one colour. */
-import type { CircuitDrop, CircuitProtection, Comparison } from '../model/results.js'
+import { cableTagsOf, type CircuitDrop, type CircuitProtection, type Comparison } from '../model/results.js'
 import type { Circuit, Tag } from '../model/vessel.js'
 import { say, sayAgainst } from '../units/format.js'
-import { roundingNoise } from '../units/quantity.js'
 import type { ViewContext } from './context.js'
 import { muted, verdict } from './text.js'
 import type { Inline, Level, Text } from './view-model.js'
@@ -22,9 +21,7 @@ export interface CircuitAssessment {
 export function assessCircuit({ results, findingsBySubject }: ViewContext, circuit: Circuit): CircuitAssessment {
   const drop = results.voltageDrop.byCircuit.get(circuit.tag) ?? null
   const protection = results.protection.byCircuit.get(circuit.tag) ?? null
-  const feed = results.feeding.byCircuit.get(circuit.tag)
-  const walked = [...(feed?.supplySegments ?? []), ...(feed?.segments ?? [])].map(segment => segment.cableTag)
-  const cableTags = [...new Set([...walked, ...circuit.returnCableTags])]
+  const cableTags = cableTagsOf(circuit, results.feeding.byCircuit.get(circuit.tag))
   const capacities = cableTags.map(tag => [tag, results.currentCarryingCapacity.byCable.get(tag)] as const)
   const comparisons = [
     ...(drop?.toLoads.map(load => load.comparison) ?? []),
@@ -38,7 +35,7 @@ export function assessCircuit({ results, findingsBySubject }: ViewContext, circu
       capacity?.outcome.status === 'not computed' ? [`current-carrying capacity of ${tag}: ${capacity.outcome.reason}`] : []),
     ...(protection?.notAssessed.map(reason => `protection: ${reason}`) ?? []),
   ]
-  const doubtful = drop?.toLoads.some(({ physicalDropPercent, comparison: { limit } }) => physicalDropPercent !== null && physicalDropPercent > limit.value * (1 + roundingNoise)) ?? false
+  const doubtful = drop?.toLoads.some(({ physicalComparison }) => physicalComparison?.within === false) ?? false
   // A limit that only a finding knows of counts as well: 1xx is "limit not met".
   const limitMissed = comparisons.some(({ within }) => !within)
     || [circuit.tag, ...cableTags].some(tag => findingsBySubject.get(tag)?.some(({ id }) => /^[A-Z]{3}1/.test(id)) ?? false)

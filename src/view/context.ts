@@ -1,6 +1,6 @@
 /** What every page maker needs, gathered once. */
 import type { AnyMethod } from '../calculate/method.js'
-import type { FindingKind, LocatedFinding } from '../findings/finding.js'
+import type { AnyFindingKind, LocatedFinding } from '../findings/finding.js'
 import { grouped, type Lookup, lookup } from '../model/lookup.js'
 import type { Content } from '../model/content.js'
 import type { Results } from '../model/results.js'
@@ -13,8 +13,7 @@ import type { Inline, PageKey, Text } from './view-model.js'
 /** The lists of all calculations and all kinds of finding; the reference chapters are made from them. */
 export interface Registries {
   readonly methods: readonly AnyMethod[]
-  // Kinds carry evidence of every shape.
-  readonly findingKinds: readonly FindingKind<any>[]
+  readonly findingKinds: readonly AnyFindingKind[]
 }
 
 export interface ViewContext {

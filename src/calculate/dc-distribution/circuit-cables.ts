@@ -127,9 +127,3 @@ function segmentsTo(segments: readonly Segment[], toTag: Tag): readonly Segment[
   }
   return path
 }
-
-/** What a circuit supplies is a distribution point, so that the circuit is a feeder on that branch. */
-export function isDistributionPoint(vessel: Vessel, tag: Tag): boolean {
-  const { panels, busbars } = lookup(vessel)
-  return panels.has(tag) || busbars.has(tag)
-}

@@ -1,7 +1,7 @@
 /** The smallest standard size that would do for each circuit, whatever size is fitted or planned. */
 import { lookup } from '../../model/lookup.js'
 import {
-  cableLengthM, designCurrentA, type FeedingResults, type LoadDrop, type RoutingResults, type SizeAdvice, type SizeChoice, type SizeResults, type VoltageDropResults,
+  cableLengthM, cableTagsOf, designCurrentA, type FeedingResults, type LoadDrop, type RoutingResults, type SizeAdvice, type SizeChoice, type SizeResults, type VoltageDropResults,
 } from '../../model/results.js'
 import type { Circuit, Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
@@ -68,7 +68,7 @@ function needsOf(shared: Shared, circuit: Circuit): Needs | Reason {
   const limitV = (dropLimit(vessel, basis, circuit, longest.loadTag).value / 100) * feed.nominalVoltageV
   const allowedDropV = limitV - feeder.voltageDropV
   if (!(allowedDropV > 0)) return { reason: 'the feeders above lose all the voltage that the limit allows' }
-  const conditions = conditionsOf(shared, [...feed.supplySegments, ...feed.segments].map(({ cableTag }) => cableTag).concat(circuit.returnCableTags), feed.nominalVoltageV)
+  const conditions = conditionsOf(shared, cableTagsOf(circuit, feed), feed.nominalVoltageV)
   if ('reason' in conditions) return conditions
   return {
     designCurrentA: designA,
@@ -130,10 +130,8 @@ function conditionsOf(
 
 /** The other way round: what a circuit's only cable allows. */
 function asFitted({ vessel, basis, feeding }: Shared, circuit: Circuit, needs: Needs): Computed['asFitted'] {
-  const { supplySegments = [], segments = [] } = feeding.byCircuit.get(circuit.tag) ?? {}
-  const tags = [...new Set([...supplySegments, ...segments].map(({ cableTag }) => cableTag).concat(circuit.returnCableTags))]
-  const [cableTag] = tags
-  if (cableTag === undefined || tags.length > 1) return null
+  const [cableTag, ...others] = cableTagsOf(circuit, feeding.byCircuit.get(circuit.tag))
+  if (cableTag === undefined || others.length > 0) return null
   const { size } = conductorOf(vessel, cableTag)
   if (size === null || !(needs.designCurrentA > 0)) return null
   const rule = dropRule(basis)

@@ -1,6 +1,6 @@
 /** Voltage lost from the source to each load: feeders and branch added, by the constant of the basis and by resistance. */
 import { type Finding, find, type Limit } from '../../findings/finding.js'
-import { lookup } from '../../model/lookup.js'
+import { isDistributionPoint, lookup } from '../../model/lookup.js'
 import {
   cableLengthM, type CapacityResults, type CircuitDrop, type CircuitFeed, type DropStep, type FeedingResults, type LoadDrop,
   type RoutingResults, type VoltageDropResults,
@@ -9,7 +9,7 @@ import type { Circuit, Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
 import { compare } from '../compare.js'
 import { runMethod } from '../run-method.js'
-import { type CableUses, cableUses, isDistributionPoint, type PathCable, pathWithin } from './circuit-cables.js'
+import { type CableUses, cableUses, type PathCable, pathWithin } from './circuit-cables.js'
 import { conductorOf, gapIn, resistanceAt20COhmPerKm } from './conductor.js'
 import { conductorTemperatureMethod } from './conductor-temperature.calc.js'
 import { dropRule } from './drop-by-basis.js'
@@ -79,6 +79,8 @@ function dropToLoad(shared: Shared, circuit: Circuit, feed: CircuitFeed, loadTag
     (sum, { physical }) => (sum === null || physical.status === 'not computed' ? null : sum + physical.output.voltageDropV), 0,
   )
   const inPercent = (dropV: number): number => voltageDropPercent({ voltageDropV: dropV, nominalVoltageV }).voltageDropPercent
+  const limit = dropLimit(shared.vessel, shared.basis, circuit, loadTag)
+  const physicalDropPercent = physicalDropV === null ? null : inPercent(physicalDropV)
   return {
     loadTag,
     steps,
@@ -86,8 +88,9 @@ function dropToLoad(shared: Shared, circuit: Circuit, feed: CircuitFeed, loadTag
     voltageDropV,
     voltageDropPercent: inPercent(voltageDropV),
     physicalDropV,
-    physicalDropPercent: physicalDropV === null ? null : inPercent(physicalDropV),
-    comparison: compare('voltageDropPercent', inPercent(voltageDropV), dropLimit(shared.vessel, shared.basis, circuit, loadTag)),
+    physicalDropPercent,
+    comparison: compare('voltageDropPercent', inPercent(voltageDropV), limit),
+    physicalComparison: physicalDropPercent === null ? null : compare('physicalDropPercent', physicalDropPercent, limit),
   }
 }
 
@@ -155,8 +158,7 @@ function findingsOf(circuit: Circuit, { toLoads, worst }: CircuitDrop): readonly
     const evidence = { voltageDropPercent: worst.voltageDropPercent, voltageDropV: worst.voltageDropV, feederDropV }
     return [find(voltageDropAboveLimit, { ...about, evidence, limit: worst.comparison.limit, context: { load: worst.loadTag } })]
   }
-  const doubtful = toLoads.find(({ physicalDropPercent, comparison }) =>
-    physicalDropPercent !== null && !compare('physicalDropPercent', physicalDropPercent, comparison.limit).within)
+  const doubtful = toLoads.find(({ physicalComparison }) => physicalComparison?.within === false)
   if (doubtful === undefined) return []
   const evidence = { voltageDropPercent: doubtful.voltageDropPercent, physicalDropPercent: doubtful.physicalDropPercent! }
   return [find(physicalDropAboveLimit, { ...about, evidence, limit: doubtful.comparison.limit, context: { load: doubtful.loadTag } })]

@@ -1,6 +1,6 @@
 /** The cable and label index, a page for each cable, and the wireways they run through. */
 import type { Cable, CableEnd, Tag, Wireway } from '../../model/vessel.js'
-import { cableLengthM } from '../../model/results.js'
+import { cableLengthM, cableTagsOf } from '../../model/results.js'
 import { say, sayBoth, saySizeBoth } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
 import { findingCards } from '../finding-cards.js'
@@ -35,8 +35,7 @@ export function circuitOfCable(context: ViewContext): ReadonlyMap<Tag, Tag> {
   if (known !== undefined) return known
   const made = new Map<Tag, Tag>()
   for (const [circuitTag, feed] of context.results.feeding.byCircuit) {
-    for (const { cableTag } of [...feed.supplySegments, ...feed.segments]) made.set(cableTag, circuitTag)
-    for (const cableTag of context.lookup.circuits.get(circuitTag)?.returnCableTags ?? []) made.set(cableTag, circuitTag)
+    for (const cableTag of cableTagsOf(context.lookup.circuits.get(circuitTag)!, feed)) made.set(cableTag, circuitTag)
   }
   circuitsByCable.set(context, made)
   return made

@@ -1,8 +1,8 @@
 /** What several pages say of a circuit. */
-import type { Circuit } from '../../model/vessel.js'
-import { say } from '../../units/format.js'
+import type { Circuit, Tag } from '../../model/vessel.js'
+import { say, saySize } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
-import { muted, notRecorded } from '../text.js'
+import { joined, muted, notRecorded } from '../text.js'
 import type { Text } from '../view-model.js'
 
 export function protectionText({ protection, unprotectedReason }: Circuit): string {
@@ -24,4 +24,12 @@ export function circuitPlace(context: ViewContext, circuit: Circuit, { withAcces
     ...(location === null ? [] : [' ', muted(`(${location})`)]),
     ...(access === null ? [] : [' ', muted(`(access: ${access})`)]),
   ]
+}
+
+/** Cables with their sizes, one a line. */
+export function cableCell(context: ViewContext, tags: readonly Tag[]): Text {
+  return joined(tags.map(tag => {
+    const type = context.lookup.cableTypes.get(context.lookup.cables.get(tag)?.typeTag ?? '')
+    return [context.tag(tag), type?.size == null ? '' : `\u00A0${saySize(type.size)}`]
+  }), { is: 'break' })
 }

@@ -87,11 +87,9 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
 /** On paper an entry of a few lines: what, where, fuse, cables, neighbours. */
 function printedEntry(context: ViewContext, item: Equipment | Battery | Busbar, circuits: readonly Circuit[]): readonly Block[] {
   const cables = context.lookup.cablesAt.get(item.tag) ?? []
-  const facts = whereFacts(context, item, circuits)
+  const facts = whereFacts(context, item, circuits, { onPaper: true })
   const entries = [
-    { label: 'Where', value: placeText(context, item, { withAccess: false }) },
-    { label: 'Protected by', value: protectedBy(context, circuits, { withAccess: false }) },
-    ...facts.entries.filter(({ label }) => !replacedOnPaper.has(label)),
+    ...facts.entries,
     ...(cables.length === 0 ? [] : [{
       label: 'Cables',
       value: joined(cables.toSorted(byTag).map(cable => {
@@ -102,13 +100,13 @@ function printedEntry(context: ViewContext, item: Equipment | Battery | Busbar, 
   ]
   return [{ ...facts, entries, dense: true }]
 }
-const replacedOnPaper = new Set(['Where', 'Protected by', 'Position', 'Mass'])
 
-function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, circuits: readonly Circuit[]): Facts {
+/** On paper without the ways of access, which stand with the zones, and without mass and position. */
+function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, circuits: readonly Circuit[], { onPaper = false } = {}): Facts {
   const { vessel } = context
   const entries: { label: string; value: Text }[] = [
-    { label: 'Where', value: placeText(context, item) },
-    { label: 'Protected by', value: protectedBy(context, circuits, { withAccess: true }) },
+    { label: 'Where', value: placeText(context, item, { withAccess: !onPaper }) },
+    { label: 'Protected by', value: protectedBy(context, circuits, { withAccess: !onPaper }) },
   ]
   const add = (label: string, value: string | null) => { if (value !== null) entries.push({ label, value: [value] }) }
   if (item.systemTag !== null) entries.push({ label: 'System', value: context.named(item.systemTag) })
@@ -123,8 +121,8 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
     }
     add('Current', currentText(item))
     add('Load equivalency', item.loadEquivalencyNumber === null ? null : `LEN ${item.loadEquivalencyNumber}`)
-    add('Mass', item.massKg === null ? null : sayBoth('massKg', item.massKg, vessel))
-    if (item.positionM !== null) {
+    add('Mass', item.massKg === null || onPaper ? null : sayBoth('massKg', item.massKg, vessel))
+    if (item.positionM !== null && !onPaper) {
       const [forward, port, up] = item.positionM.map(v => say('positionM', v, vessel))
       add('Position', `${forward} forward of the transom, ${port} to port, ${up} above the waterline`)
     }

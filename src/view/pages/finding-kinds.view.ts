@@ -1,14 +1,11 @@
 /** Every kind of finding there is, whether or not this vessel has one: what it means and what to do. */
-import type { FindingKind } from '../../findings/finding.js'
+import type { AnyFindingKind } from '../../findings/finding.js'
 import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
 import { compareTags, tableOf } from '../tables.js'
 import { linkTo, muted } from '../text.js'
 import type { Block, Page, Table, Text } from '../view-model.js'
 import { severityText } from './findings.view.js'
-
-/** Kinds carry evidence of every shape. */
-type AnyKind = FindingKind<any>
 
 /** What the three letters of an id stand for. */
 const domainTitles: Readonly<Record<string, string>> = {
@@ -38,9 +35,9 @@ export function findingKindPages({ registries }: ViewContext): readonly Page[] {
   }]
 }
 
-const domainOf = ({ id }: AnyKind): string => id.slice(0, 3)
+const domainOf = ({ id }: AnyFindingKind): string => id.slice(0, 3)
 
-function domainTable(domain: string, kinds: readonly AnyKind[]): Table {
+function domainTable(domain: string, kinds: readonly AnyFindingKind[]): Table {
   return tableOf(kinds, {
     id: `kinds-${domain.toLowerCase()}`,
     caption: `${domainTitles[domain] ?? 'Other'} (${domain})`,
@@ -55,11 +52,11 @@ function domainTable(domain: string, kinds: readonly AnyKind[]): Table {
   })
 }
 
-const nameText = ({ name, retired }: AnyKind): Text =>
+const nameText = ({ name, retired }: AnyFindingKind): Text =>
   retired === null ? [name] : [name, ' ', muted(`no longer used since ${retired}`)]
 
 /** The remedy without a particular finding: where it would name one of its facts there is an ellipsis. */
-function remedyText(kind: AnyKind): Text {
+function remedyText(kind: AnyFindingKind): Text {
   const noNumbers = new Proxy({}, { get: () => Number.NaN })
   const general = kind.remedy({ subject: { kind: '…', id: '…' }, field: null, evidence: noNumbers, limit: null }).replace(/undefined|NaN/g, '…').replaceAll('….', '…')
   return [general === '' ? muted('said with each finding, from its figures') : general]
