@@ -8,11 +8,22 @@ import { protectionPass } from './dc-distribution/protection.pass.js'
 import { voltageDropPass } from './dc-distribution/voltage-drop.pass.js'
 import { methods as dcDistributionMethods } from './dc-distribution/index.js'
 import { feedingPass, methods as feedingMethods } from './feeding/index.js'
+import { methods as protectiveDevicesMethods, protectiveDevicesPass } from './protective-devices/index.js'
+import { methods as acSupplyMethods, acSupplyPass } from './ac-supply/index.js'
+import { methods as energyMethods, energyPass } from './energy/index.js'
+import { methods as dependencyMethods, dependencyPass } from './dependency/index.js'
+import { methods as reserveMethods, reservePass } from './reserve/index.js'
+import { methods as commissioningMethods, commissioningPass } from './commissioning/index.js'
 import type { AnyMethod } from './method.js'
+import { methods as sourcesMethods } from './sources/index.js'
+import type { Upstream } from './upstream.js'
 import { methods as wirewayMethods, routingPass } from './wireways/index.js'
 
 /** Every calculation there is, from the lists of the domains: the methods chapter and the tests are made from it. */
-export const methods: readonly AnyMethod[] = [...wirewayMethods, ...feedingMethods, ...dcDistributionMethods]
+export const methods: readonly AnyMethod[] = [
+  ...wirewayMethods, ...sourcesMethods, ...feedingMethods, ...dcDistributionMethods, ...protectiveDevicesMethods, ...acSupplyMethods,
+  ...energyMethods, ...dependencyMethods, ...reserveMethods, ...commissioningMethods,
+]
 
 /** Everything that is worked out about a vessel. Same vessel and basis, same results. */
 export function calculate(vessel: Vessel, basis: Basis): Results {
@@ -22,6 +33,14 @@ export function calculate(vessel: Vessel, basis: Basis): Results {
   const voltageDrop = voltageDropPass(vessel, basis, routing, feeding, currentCarryingCapacity)
   const protection = protectionPass(vessel, basis, feeding, currentCarryingCapacity)
   const conductorSize = conductorSizePass(vessel, basis, routing, feeding, voltageDrop)
-  const findings = [routing, feeding, currentCarryingCapacity, voltageDrop, protection].flatMap(results => results.findings)
-  return { routing, feeding, currentCarryingCapacity, voltageDrop, protection, conductorSize, findings }
+  const upstream: Upstream = { routing, feeding, currentCarryingCapacity, voltageDrop, protection, conductorSize }
+  const protectiveDevices = protectiveDevicesPass(vessel, basis, upstream)
+  const acSupply = acSupplyPass(vessel, basis, upstream)
+  const energy = energyPass(vessel, basis, upstream)
+  const dependency = dependencyPass(vessel, basis, upstream)
+  const reserve = reservePass(vessel, basis, upstream)
+  const commissioning = commissioningPass(vessel, basis, upstream)
+  const onwards = { protectiveDevices, acSupply, energy, dependency, reserve, commissioning }
+  const findings = [routing, feeding, currentCarryingCapacity, voltageDrop, protection, ...Object.values(onwards)].flatMap(results => results.findings)
+  return { ...upstream, ...onwards, findings }
 }

@@ -61,10 +61,11 @@ export interface Walk {
 
 /**
  * Walks outwards from a node, nearest edges first and of those the one written first, on through every node that `passes`, and stops at the others.
+ * `uses` may leave an edge out, or let it be taken in one direction only.
  * Each edge is looked at once or twice, so the time grows with what is reached, not with the graph.
  */
 export function walkOut(
-  graph: EdgeGraph, start: string, passes: (node: string) => boolean, uses: (edge: string) => boolean = () => true,
+  graph: EdgeGraph, start: string, passes: (node: string) => boolean, uses: (edge: string, near: string) => boolean = () => true,
 ): Walk {
   const tree: TreeEdge[] = []
   const loops: TreeEdge[] = []
@@ -73,7 +74,7 @@ export function walkOut(
   const used = new Set<string>()
   const leave = (near: string, parent: number | null) => {
     for (const tag of inOrder(graph, graph.edges(key(near)))) {
-      if (used.has(tag) || !uses(tag)) continue
+      if (used.has(tag) || !uses(tag, near)) continue
       used.add(tag)
       const far = graph.getNodeAttribute(graph.opposite(key(near), tag), 'name')
       const edge = { tag, near, far, parent }

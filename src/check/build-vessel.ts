@@ -1,8 +1,8 @@
 /** Entries that passed every check → the vessel as the later stages see it: catalogue merged in, defaults filled in. */
 import type {
-  BackboneElement, BasisId, Cable, CableType, Carries, Circuit, Conditions, Equipment, Identity, ItemBase, Port, SpaceKind, Tag, Vessel, Wireway,
+  BackboneElement, BasisId, Battery, Cable, CableType, Carries, Circuit, Conditions, Equipment, Identity, ItemBase, Measurement, Output, Port, Protection, SpaceKind, Tag, Vessel, Wireway,
 } from '../model/vessel.js'
-import { criticalKinds } from '../references/equipment-kinds.js'
+import { criticalKinds, type EquipmentKindKey } from '../references/equipment-kinds.js'
 import { bases } from '../references/basis/bases.js'
 import type { PassedEntries } from './check-schema.js'
 import type { Entry } from './schema/kinds.js'
@@ -55,19 +55,31 @@ export function buildVessel(entries: PassedEntries): Vessel {
     cableTypes: entries['cable-types'].map(cableTypeOf),
     cables: entries.cables.map(cable => cableOf(cable, types, circuitTags)),
     equipment: entries.equipment.map(item => equipmentOf(item, models)),
-    batteries: entries.batteries.map(battery => ({
-      ...itemOf(battery),
-      chemistry: battery.chemistry ?? null,
-      nominalVoltageV: battery['nominal-voltage'],
-      capacityAh: battery.capacity ?? null,
-      crankingCurrentA: battery['cranking-current'] ?? null,
-    })),
+    batteries: entries.batteries.map(batteryOf),
     busbars: entries.busbars.map(busbar => ({ ...itemOf(busbar), ratedCurrentA: busbar.rating ?? null, polarity: busbar.polarity ?? 'positive' })),
-    panels: entries.panels.map(panel => ({ ...itemOf(panel), kind: panel.kind, ways: panel.ways ?? null, ratedCurrentA: panel.rating ?? null })),
+    panels: entries.panels.map(panel => ({ ...itemOf(panel), kind: panel.kind, ways: panel.ways ?? null, ratedCurrentA: panel.rating ?? null, networkLoss: panel['network-loss'] ?? null })),
     circuits: entries.circuits.map(circuit => circuitOf(circuit, kindOf)),
     canBuses: entries['can-buses'].map(({ tag, name, purpose = null, backbone }) => ({ tag, name, purpose, backbone: backbone.map(elementOf) })),
     ethernetNetworks: entries['ethernet-networks'].map(({ tag, name, purpose = null, subnet = null, switches }) =>
       ({ tag, name, purpose, subnet, switchTags: switches })),
+    operatingModes: entries['operating-modes'].map(mode => ({
+      tag: mode.tag,
+      name: mode.name,
+      purpose: mode.purpose ?? null,
+      daysCount: mode.days ?? 1,
+      monthNumber: mode.month ?? null,
+      sunshinePercent: mode.sunshine ?? null,
+      startChargePercent: mode['start-charge'] ?? 100,
+    })),
+    duties: entries.duties.map(duty => ({
+      modeTag: duty.mode,
+      itemTag: duty.item,
+      periods: duty.hours ?? [],
+      dutyPercent: duty.duty ?? 100,
+      currentA: duty.current ?? null,
+      speedRpm: duty.speed ?? null,
+    })),
+    measurements: entries.measurements.map(measurementOf),
   }
 }
 
@@ -96,6 +108,8 @@ function conditionsOf({ basis, conditions }: Entry<'vessel'>): Conditions {
   return {
     ambientCBySpace: Object.fromEntries(spaceKinds.map(space => [space, ambientOf(space)])) as Record<SpaceKind, number>,
     cableTailM: conditions?.['cable-tail'] ?? usualCableTailM,
+    latitudeDeg: conditions?.latitude ?? null,
+    deviceDistanceMm: conditions?.['device-distance'] === undefined ? null : conditions['device-distance'] * 1000,
   }
 }
 
@@ -141,6 +155,7 @@ const cableOf = (cable: Entry<'cables'>, types: ReadonlyMap<Tag, Entry<'cable-ty
   routeTags: cable.route ?? null,
   lengthM: cable.length ?? null,
   serviceLoopM: cable['service-loop'] ?? 0,
+  parallelCount: cable.parallel ?? 1,
   labelFrom: cable['label-from'] ?? null,
   labelTo: cable['label-to'] ?? null,
   status: cable.status ?? null,
@@ -153,7 +168,7 @@ const cableOf = (cable: Entry<'cables'>, types: ReadonlyMap<Tag, Entry<'cable-ty
  */
 function usualCarries(type: Entry<'cable-types'> | undefined, atCircuit: boolean): Carries {
   if (type === undefined) return atCircuit ? 'both' : 'none'
-  if (type.use !== 'power') return 'none'
+  if (type.use !== 'power' && type.use !== 'ac power') return 'none'
   return type.cores === 1 ? 'positive' : 'both'
 }
 
@@ -194,8 +209,77 @@ function equipmentOf(item: Entry<'equipment'>, models: ReadonlyMap<string, Entry
     ports: (facts.ports ?? []).map((port): Port =>
       ({ name: port.name, kind: port.kind, speedMbitPerS: port.speed ?? null, powerClass: port['power-class'] ?? null })),
     address: item.address ?? null,
+    startingCurrentA: facts['starting-current'] ?? null,
+    makersFuseA: facts['makers-fuse'] ?? null,
+    outputs: (facts.outputs ?? []).map(output => outputOf(output, facts.kind ?? 'other')),
+    efficiencyPercent: facts.efficiency ?? null,
+    peakPowerW: facts['peak-power'] ?? null,
+    loadColumn: facts['load-column'] ?? null,
+    safetyService: item['safety-service'] ?? null,
+    dataFromTags: item['data-from'] ?? [],
+    residualCurrentA: facts['residual-current'] ?? null,
+    tripTimeMs: facts['trip-time'] ?? null,
+    galvanicIsolationTag: item['galvanic-isolation'] ?? null,
+    polarityIndicatorTag: item['polarity-indicator'] ?? null,
   }
 }
+
+/** Kinds whose outputs are a.c. unless the author says otherwise. */
+const acKinds: ReadonlySet<string> = new Set<EquipmentKindKey>(['shore inlet', 'generator', 'inverter', 'isolation transformer'])
+
+const outputOf = (output: NonNullable<Entry<'equipment'>['outputs']>[number], kind: string): Output => ({
+  terminal: output.terminal ?? null,
+  form: output.form ?? (acKinds.has(kind) ? 'ac' : 'dc'),
+  nominalVoltageV: output.voltage,
+  frequencyHz: output.frequency ?? null,
+  ratedCurrentA: output.current ?? null,
+  shortCircuitCurrentA: output['short-circuit-current'] ?? null,
+  neutralBonded: output['neutral-bonded'] ?? null,
+  curve: (output.curve ?? []).map(({ speed, current }) => ({ speedRpm: speed, currentA: current })),
+})
+
+const batteryOf = (battery: Entry<'batteries'>): Battery => ({
+  ...itemOf(battery),
+  chemistry: battery.chemistry ?? null,
+  nominalVoltageV: battery['nominal-voltage'],
+  capacityAh: battery.capacity ?? null,
+  crankingCurrentA: battery['cranking-current'] ?? null,
+  ratedTimeH: battery['rated-time'] ?? null,
+  peukertNumber: battery.peukert ?? null,
+  internalResistanceMilliOhm: battery['internal-resistance'] ?? null,
+  shortCircuitCurrentA: battery['short-circuit-current'] ?? null,
+  depthOfDischargePercent: battery['depth-of-discharge'] ?? null,
+  chargeCurrentMaxA: battery['charge-current-max'] ?? null,
+  dischargeCurrentMaxA: battery['discharge-current-max'] ?? null,
+  blocks: battery.blocks === undefined ? null : {
+    seriesCount: battery.blocks.series,
+    parallelCount: battery.blocks.parallel,
+    nominalVoltageV: battery.blocks.voltage ?? null,
+    capacityAh: battery.blocks.capacity ?? null,
+    crankingCurrentA: battery.blocks['cranking-current'] ?? null,
+    internalResistanceMilliOhm: battery.blocks['internal-resistance'] ?? null,
+    shortCircuitCurrentA: battery.blocks['short-circuit-current'] ?? null,
+  },
+})
+
+const measurementOf = (reading: Entry<'measurements'>): Measurement => ({
+  number: reading.number,
+  subjectTag: reading.subject,
+  atTag: reading.at ?? null,
+  date: reading.date ?? null,
+  by: reading.by ?? null,
+  instrument: reading.instrument ?? null,
+  voltageV: reading.voltage ?? null,
+  sourceVoltageV: reading['source-voltage'] ?? null,
+  voltageDropV: reading['voltage-drop'] ?? null,
+  currentA: reading.current ?? null,
+  insulationMOhm: reading.insulation ?? null,
+  polarity: reading.polarity ?? null,
+  residualCurrentA: reading['residual-current'] ?? null,
+  tripTimeMs: reading['trip-time'] ?? null,
+  internalResistanceMilliOhm: reading['internal-resistance'] ?? null,
+  notes: reading.notes ?? null,
+})
 
 /** A key without a value must not hide the model's value. */
 const withoutEmpty = <T extends object>(entry: T): T =>
@@ -205,9 +289,10 @@ const circuitOf = (circuit: Entry<'circuits'>, kindOf: ReadonlyMap<Tag, string>)
   tag: circuit.tag,
   name: circuit.name,
   purpose: circuit.purpose ?? null,
-  fedFromTag: circuit['fed-from'],
+  fedFromTag: circuit['fed-from'].tag,
+  fedFromTerminal: circuit['fed-from'].terminal,
   way: circuit.way ?? null,
-  protection: circuit.protection === undefined ? null : { device: circuit.protection.type, ratedCurrentA: circuit.protection.rating },
+  protection: circuit.protection === undefined ? null : protectionOf(circuit.protection),
   unprotectedReason: circuit.unprotected ?? null,
   loadClass: circuit['load-class'] ?? ((circuit.loads ?? []).some(tag => criticalKinds.has(kindOf.get(tag) ?? '')) ? 'critical' : 'general'),
   loadTags: [...new Set(circuit.loads)],
@@ -218,6 +303,20 @@ const circuitOf = (circuit: Entry<'circuits'>, kindOf: ReadonlyMap<Tag, string>)
   location: circuit.location ?? null,
   manualBypass: circuit['manual-bypass'] ?? null,
   returnCableTags: circuit['return-cables'] ?? [],
+  interlockTag: circuit.interlock ?? null,
+  networkLoss: circuit['network-loss'] ?? null,
+})
+
+const protectionOf = (protection: NonNullable<Entry<'circuits'>['protection']>): Protection => ({
+  device: protection.type,
+  ratedCurrentA: protection.rating,
+  interruptingCapacityA: protection['interrupting-capacity'] ?? null,
+  voltageRatingV: protection['voltage-rating'] ?? null,
+  poles: protection.poles ?? null,
+  residualCurrentA: protection['residual-current'] ?? null,
+  tripTimeMs: protection['trip-time'] ?? null,
+  distanceM: protection.distance ?? null,
+  enclosed: protection.enclosed ?? null,
 })
 
 /** The schema lets one of the four keys through. */

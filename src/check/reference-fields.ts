@@ -24,11 +24,14 @@ const model: Expected = { kinds: ['models'], inWords: 'a model' }
 const cableType: Expected = { kinds: ['cable-types'], inWords: 'a cable type' }
 const cable: Expected = { kinds: ['cables'], inWords: 'a cable' }
 const circuit: Expected = { kinds: ['circuits'], inWords: 'a circuit' }
-const supply: Expected = { kinds: ['batteries', 'busbars', 'panels'], inWords: 'a battery, busbar or panel' }
+const supply: Expected = { kinds: ['batteries', 'busbars', 'panels', 'equipment'], inWords: 'a battery, busbar or panel, or equipment that gives an output' }
 const load: Expected = { kinds: ['equipment', 'panels', 'busbars'], inWords: 'equipment, a panel or a busbar' }
 /** A switching module and a battery with its own electronics are devices on a bus too. */
 const device: Expected = { kinds: ['equipment', 'panels', 'batteries'], inWords: 'equipment, a panel or a battery' }
 const equipment: Expected = { kinds: ['equipment'], inWords: 'equipment' }
+const runs: Expected = { kinds: ['equipment', 'circuits'], inWords: 'equipment or a circuit' }
+const mode: Expected = { kinds: ['operating-modes'], inWords: 'an operating mode' }
+const measured: Expected = { kinds: ['circuits', 'cables', 'batteries', 'equipment', 'busbars', 'panels'], inWords: 'a circuit, a cable or an item' }
 const cableEnd: Expected = {
   kinds: ['circuits', 'equipment', 'batteries', 'busbars', 'panels', 'backbone'], inWords: 'a circuit or an item',
 }
@@ -39,15 +42,21 @@ const itemPlace = [field('zone', zone), field('system', system), field('point', 
 export const referenceFields: Readonly<Partial<Record<KindKey, readonly ReferenceField[]>>> = {
   'wireway-points': [field('zone', zone)],
   'wireways': [field('from', point), field('to', point), field('zones', zone, 'list')],
-  'equipment': [...itemPlace, field('model', model)],
+  'equipment': [
+    ...itemPlace, field('model', model), field('data-from', device, 'list'),
+    field('galvanic-isolation', equipment), field('polarity-indicator', equipment),
+  ],
   'batteries': itemPlace,
   'busbars': itemPlace,
   'panels': itemPlace,
-  'circuits': [field('fed-from', supply), field('loads', load, 'list'), field('zone', zone), field('return-cables', cable, 'list')],
+  'circuits': [field('fed-from', supply, 'cable end'), field('loads', load, 'list'), field('zone', zone), field('return-cables', cable, 'list'),
+    field('interlock', equipment)],
   'cables': [field('from', cableEnd, 'cable end'), field('to', cableEnd, 'cable end'), field('type', cableType), field('route', wireway, 'list')],
   'can-buses': [
     field('backbone.*.segment', cable), field('backbone.*.drop', cable), field('backbone.*.zone', zone),
     field('backbone.*.device', device), field('backbone.*.circuit', circuit),
   ],
   'ethernet-networks': [field('switches', equipment, 'list')],
+  'duties': [field('item', runs), field('mode', mode)],
+  'measurements': [field('subject', measured), field('at', load)],
 }

@@ -2,10 +2,17 @@
 import { findingKinds as dcDistributionKinds } from '../calculate/dc-distribution/findings.js'
 import { findingKinds as feedingKinds } from '../calculate/feeding/findings.js'
 import { findingKinds as wirewayKinds } from '../calculate/wireways/findings.js'
+import { findingKinds as protectiveDevicesKinds } from '../calculate/protective-devices/findings.js'
+import { findingKinds as acSupplyKinds } from '../calculate/ac-supply/findings.js'
+import { findingKinds as energyKinds } from '../calculate/energy/findings.js'
+import { findingKinds as dependencyKinds } from '../calculate/dependency/findings.js'
+import { findingKinds as reserveKinds } from '../calculate/reserve/findings.js'
+import { findingKinds as commissioningKinds } from '../calculate/commissioning/findings.js'
 import { checkFindingKinds } from '../check/findings.js'
 import { loadFindingKinds } from '../load/findings.js'
 import type { AnyFindingKind } from './finding.js'
 
 export const findingKinds: readonly AnyFindingKind[] = [
   ...loadFindingKinds, ...checkFindingKinds, ...wirewayKinds, ...feedingKinds, ...dcDistributionKinds,
+  ...protectiveDevicesKinds, ...acSupplyKinds, ...energyKinds, ...dependencyKinds, ...reserveKinds, ...commissioningKinds,
 ]

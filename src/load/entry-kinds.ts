@@ -22,6 +22,9 @@ export const kindNames = {
   'cables': list('cable'),
   'can-buses': list('CAN bus'),
   'ethernet-networks': list('Ethernet network'),
+  'operating-modes': list('operating mode'),
+  'duties': list('duty', 'item'),
+  'measurements': list('measurement', 'number'),
 } as const satisfies Record<string, KindName>
 
 export type KindKey = keyof typeof kindNames

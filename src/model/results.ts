@@ -4,7 +4,13 @@
  */
 import type { Finding, Limit } from '../findings/finding.js'
 import type { Quantities } from '../units/quantity.js'
-import type { Circuit, Tag } from './vessel.js'
+import type { AcSupplyResults } from './results/ac-supply.js'
+import type { CommissioningResults } from './results/commissioning.js'
+import type { DependencyResults } from './results/dependency.js'
+import type { EnergyResults } from './results/energy.js'
+import type { ProtectiveDevicesResults } from './results/protective-devices.js'
+import type { ReserveResults } from './results/reserve.js'
+import type { Circuit, SupplyForm, Tag } from './vessel.js'
 
 export type Computed<In extends Quantities, Out extends Quantities> = {
   readonly status: 'computed'
@@ -32,6 +38,12 @@ export interface Results {
   readonly voltageDrop: VoltageDropResults
   readonly protection: ProtectionResults
   readonly conductorSize: SizeResults
+  readonly protectiveDevices: ProtectiveDevicesResults
+  readonly acSupply: AcSupplyResults
+  readonly energy: EnergyResults
+  readonly dependency: DependencyResults
+  readonly reserve: ReserveResults
+  readonly commissioning: CommissioningResults
   readonly findings: readonly Finding[]
 }
 
@@ -80,12 +92,20 @@ export interface FeedingResults {
 export interface CircuitFeed {
   /** Circuits from the source down to and including this one; empty when no source is reached. */
   readonly chain: readonly Tag[]
+  /** A battery, or equipment from whose output the chain starts: a shore inlet, generator, inverter, converter. */
   readonly sourceTag: Tag | null
   readonly nominalVoltageV: number | null
+  readonly supplyForm: SupplyForm | null
+  readonly frequencyHz: number | null
   readonly designCurrent: Outcome<{ connectedCurrentA: number; demandFactor: number; largestCurrentA: number }, { designCurrentA: number }>
     | { readonly status: 'declared'; readonly designCurrentA: number }
   /** What the design current is the sum of; when it is declared, what is known of its loads. */
   readonly currentParts: readonly CurrentPart[]
+  /**
+   * What sources put in through this circuit towards its own source: of a charging circuit its source's current, of a
+   * feeder the sum of the charging circuits below it. Null where nothing is put in.
+   */
+  readonly infeed: Infeed | null
   /** Cables between the distribution point and the circuit's protective device. */
   readonly supplySegments: readonly Segment[]
   /** Cables downstream of the protective device, as a tree walked outwards. */
@@ -94,12 +114,19 @@ export interface CircuitFeed {
   readonly reachedTags: readonly Tag[]
   readonly unreachedTags: readonly Tag[]
 }
+export interface Infeed {
+  /** Null when the current of one of them is not recorded. */
+  readonly currentA: number | null
+  readonly parts: readonly CurrentPart[]
+  /** A charging circuit: all that it lists puts current in. Its design current is what is put in. */
+  readonly only: boolean
+}
 /** A load of a circuit, or a circuit fed from what it feeds. */
 export interface CurrentPart {
   readonly tag: Tag
   readonly currentA: number
   readonly demandFactor: number
-  readonly from: 'maximum current' | 'typical current' | 'power' | 'circuit'
+  readonly from: 'maximum current' | 'typical current' | 'power' | 'circuit' | 'output'
 }
 /** Design current of a circuit in amperes, or null when it could not be worked out. */
 export function designCurrentA(feed: Pick<CircuitFeed, 'designCurrent'> | undefined): number | null {

@@ -30,6 +30,9 @@ export interface Vessel {
   readonly circuits: readonly Circuit[]
   readonly canBuses: readonly CanBus[]
   readonly ethernetNetworks: readonly EthernetNetwork[]
+  readonly operatingModes: readonly OperatingMode[]
+  readonly duties: readonly Duty[]
+  readonly measurements: readonly Measurement[]
 }
 
 export interface Identity {
@@ -68,6 +71,10 @@ export interface Conditions {
   readonly ambientCBySpace: Readonly<Record<SpaceKind, number>>
   /** Length added at each end of a routed cable for the way from the wireway to the terminal. */
   readonly cableTailM: number
+  /** Where the boat is used, north positive: decides what the sun gives. */
+  readonly latitudeDeg: number | null
+  /** Largest distance from the source to the protective device, where the vessel's rules give another than the basis has. */
+  readonly deviceDistanceMm: number | null
 }
 
 export interface Change { readonly issue: string; readonly date: string; readonly by: string | null; readonly what: string; readonly why: string | null }
@@ -129,6 +136,8 @@ export interface Cable {
   /** Measured or declared length; null: worked out from the route. */
   readonly lengthM: number | null
   readonly serviceLoopM: number
+  /** Alike conductors joined at both ends under this number; 1: a single cable. */
+  readonly parallelCount: number
   readonly labelFrom: string | null
   readonly labelTo: string | null
   readonly status: ItemStatus | null
@@ -170,7 +179,48 @@ export interface Equipment extends ItemBase {
   readonly loadEquivalencyNumber: number | null
   readonly ports: readonly Port[]
   readonly address: string | null
+  /** Highest current while it starts. */
+  readonly startingCurrentA: number | null
+  /** The rating of the protective device that its maker asks for. */
+  readonly makersFuseA: number | null
+  /** What it gives, as a source, charger, converter or inverter; the terminals not named here take current. */
+  readonly outputs: readonly Output[]
+  /** Of what it takes, the share that it gives. */
+  readonly efficiencyPercent: number | null
+  /** Of a solar panel, under standard test conditions. */
+  readonly peakPowerW: number | null
+  readonly loadColumn: LoadColumn | null
+  readonly safetyService: SafetyService | null
+  /** Items whose data it needs to do its work. */
+  readonly dataFromTags: readonly Tag[]
+  /** Of a residual-current device. */
+  readonly residualCurrentA: number | null
+  readonly tripTimeMs: number | null
+  /** Of a shore inlet. */
+  readonly galvanicIsolationTag: Tag | null
+  readonly polarityIndicatorTag: Tag | null
 }
+
+export type SupplyForm = 'dc' | 'ac'
+/** One output of a source. Circuits fed from it start a system of their own at its voltage. */
+export interface Output {
+  /** Its terminal; null where there is but one. */
+  readonly terminal: string | null
+  readonly form: SupplyForm
+  readonly nominalVoltageV: number
+  readonly frequencyHz: number | null
+  /** What it can give without a break. */
+  readonly ratedCurrentA: number | null
+  readonly shortCircuitCurrentA: number | null
+  /** Whether neutral is joined to the protective conductor at this source. */
+  readonly neutralBonded: boolean | null
+  /** Of an alternator: what it gives at a speed of its engine, hot. */
+  readonly curve: readonly { readonly speedRpm: number; readonly currentA: number }[]
+}
+
+/** Column of the load calculation: `a` must be able to run together, `b` now and then. */
+export type LoadColumn = 'a' | 'b'
+export type SafetyService = 'navigation lights' | 'bilge pumping' | 'distress radio' | 'position' | 'steering' | 'engine control' | 'alarms'
 
 export type PortKind = 'power' | 'ethernet' | 'can bus' | 'serial' | 'coax' | 'signal' | 'video' | 'audio' | 'usb'
 export interface Port {
@@ -187,6 +237,28 @@ export interface Battery extends ItemBase {
   readonly nominalVoltageV: number
   readonly capacityAh: number | null
   readonly crankingCurrentA: number | null
+  /** Hours in which the capacity is drawn, for example 20. */
+  readonly ratedTimeH: number | null
+  /** Peukert's exponent. */
+  readonly peukertNumber: number | null
+  readonly internalResistanceMilliOhm: number | null
+  /** As its maker states it. */
+  readonly shortCircuitCurrentA: number | null
+  /** How deep it may be discharged day by day. */
+  readonly depthOfDischargePercent: number | null
+  readonly chargeCurrentMaxA: number | null
+  readonly dischargeCurrentMaxA: number | null
+  readonly blocks: BatteryBlocks | null
+}
+/** What a bank is made of, and the facts of one block. */
+export interface BatteryBlocks {
+  readonly seriesCount: number
+  readonly parallelCount: number
+  readonly nominalVoltageV: number | null
+  readonly capacityAh: number | null
+  readonly crankingCurrentA: number | null
+  readonly internalResistanceMilliOhm: number | null
+  readonly shortCircuitCurrentA: number | null
 }
 
 export interface Busbar extends ItemBase { readonly ratedCurrentA: number | null; readonly polarity: 'positive' | 'negative' }
@@ -196,13 +268,27 @@ export interface Panel extends ItemBase {
   readonly kind: PanelKind
   readonly ways: number | null
   readonly ratedCurrentA: number | null
+  /** What the channels of a switching module do when it no longer hears its network. */
+  readonly networkLoss: NetworkLoss | null
 }
+export type NetworkLoss = 'hold' | 'off' | 'on'
 
 export type LoadClass = 'critical' | 'general'
 export interface Protection {
   /** Key of `references/tables/protective-devices.ts`. */
   readonly device: string
   readonly ratedCurrentA: number
+  /** The largest current that it can break. */
+  readonly interruptingCapacityA: number | null
+  readonly voltageRatingV: number | null
+  readonly poles: number | null
+  /** Where it trips on residual current too. */
+  readonly residualCurrentA: number | null
+  readonly tripTimeMs: number | null
+  /** Along the conductor from the source to the device as measured; null: the length of the cables between them. */
+  readonly distanceM: number | null
+  /** Whether that whole conductor lies in a sheath or enclosure. */
+  readonly enclosed: boolean | null
 }
 /**
  * Everything downstream of one protective device up to the next distribution point or the loads:
@@ -212,8 +298,10 @@ export interface Circuit {
   readonly tag: Tag
   readonly name: string
   readonly purpose: string | null
-  /** Battery, busbar or panel. */
+  /** Battery, busbar or panel, or equipment that gives an output. */
   readonly fedFromTag: Tag
+  /** Which output, where the equipment has several. */
+  readonly fedFromTerminal: string | null
   readonly way: number | null
   readonly protection: Protection | null
   /** Why there is no overcurrent protection, e.g. the engine-starting circuit. */
@@ -232,6 +320,10 @@ export interface Circuit {
   readonly manualBypass: string | null
   /** The cables of the way back, when they differ from the way out. */
   readonly returnCableTags: readonly Tag[]
+  /** The switch or device that lets only one of several circuits be closed; those circuits name the same one. */
+  readonly interlockTag: Tag | null
+  /** Of an electronic channel, where it differs from its module's. */
+  readonly networkLoss: NetworkLoss | null
 }
 
 export type BackboneElement =
@@ -254,4 +346,60 @@ export interface EthernetNetwork {
   readonly purpose: string | null
   readonly subnet: string | null
   readonly switchTags: readonly Tag[]
+}
+
+/** A state in which the boat is used: at anchor, under way, in harbour. */
+export interface OperatingMode {
+  readonly tag: Tag
+  readonly name: string
+  readonly purpose: string | null
+  /** How long its run, hour by hour, is reckoned. */
+  readonly daysCount: number
+  /** 1 to 12: decides what the sun gives. */
+  readonly monthNumber: number | null
+  /** Share of the hours of daylight in which the sun shines. */
+  readonly sunshinePercent: number | null
+  /** State of charge of every battery at the start. */
+  readonly startChargePercent: number
+}
+
+/** What runs in an operating mode, and when: a load as well as a source. What has no row does not run. */
+export interface Duty {
+  readonly modeTag: Tag
+  /** Equipment, or a circuit for all that it feeds. */
+  readonly itemTag: Tag
+  /** Hours of the day, `toH` perhaps beyond midnight (22 to 30); empty: the whole day. */
+  readonly periods: readonly Period[]
+  /** Share of its current that it takes, or gives, on average in those hours. */
+  readonly dutyPercent: number
+  /** In place of the item's own current. */
+  readonly currentA: number | null
+  /** Of an alternator: the speed of its engine. */
+  readonly speedRpm: number | null
+}
+export interface Period { readonly fromH: number; readonly toH: number }
+
+/** What was read on one occasion. */
+export interface Measurement {
+  /** Number of the reading, as on the test sheet. */
+  readonly number: string
+  /** Circuit, cable, battery or item. */
+  readonly subjectTag: Tag
+  /** The load at which a circuit was measured, where it has several. */
+  readonly atTag: Tag | null
+  readonly date: string | null
+  readonly by: string | null
+  readonly instrument: string | null
+  /** At the load, with the load on. */
+  readonly voltageV: number | null
+  /** At the source at the same time. */
+  readonly sourceVoltageV: number | null
+  readonly voltageDropV: number | null
+  readonly currentA: number | null
+  readonly insulationMOhm: number | null
+  readonly polarity: 'right' | 'reversed' | null
+  readonly residualCurrentA: number | null
+  readonly tripTimeMs: number | null
+  readonly internalResistanceMilliOhm: number | null
+  readonly notes: string | null
 }

@@ -26,9 +26,9 @@ export type ClassLetter = keyof typeof classLetters
 /**
  * What a kind does to the power conductors on its terminals.
  * `nothing`: the circuit ends here. `all terminals`: every cable on it is joined. `same terminal`: only cables that name
- * the same terminal are joined.
+ * the same terminal are joined. `to out`: what comes in on any terminal goes on from the terminal `out`, and nowhere else.
  */
-export type Joins = 'nothing' | 'all terminals' | 'same terminal'
+export type Joins = 'nothing' | 'all terminals' | 'same terminal' | 'to out'
 export type DrawAs = 'load' | 'switch' | 'protection' | 'junction' | 'source'
 
 export interface EquipmentKind {
@@ -123,6 +123,9 @@ export const equipmentKinds = {
   'heater': load('E', 'Heater'),
   'toilet': load('M', 'Toilet'),
   'bilge pump': load('G', 'Bilge pump'),
+  'bilge blower': load('G', 'Bilge blower'),
+  'steering pump': load('M', 'Steering pump'),
+  'polarity indicator': load('P', 'Polarity indicator'),
   'pump': load('G', 'Pump'),
   'fan': load('G', 'Fan'),
   'socket': load('X', 'Socket'),
@@ -137,6 +140,9 @@ export const equipmentKinds = {
   'shore inlet': source('X', 'Shore inlet'),
   // Seen from the DC side an inverter is a load; what it feeds is AC.
   'inverter': load('T', 'Inverter'),
+  'inverter charger': load('T', 'Inverter and charger'),
+  'isolation transformer': source('T', 'Isolation transformer'),
+  'charge splitter': source('T', 'Charge splitter'),
   'battery monitor': load('P', 'Battery monitor'),
 
   // on the way of a circuit
@@ -144,6 +150,10 @@ export const equipmentKinds = {
   'battery isolator': through('Q', 'switch', 'Battery isolator'),
   'float switch': through('B', 'switch', 'Float switch'),
   'fuse holder': through('F', 'protection', 'Fuse holder'),
+  'residual-current device': through('F', 'protection', 'Residual-current device'),
+  'galvanic isolator': through('R', 'junction', 'Galvanic isolator'),
+  // One of several supplies is led to the terminal "out"; they are never joined to one another.
+  'source selector': { title: 'Source selector', classLetter: 'Q', joins: 'to out', draw: 'switch' },
   'shunt': through('B', 'junction', 'Shunt'),
   'junction box': through('X', 'junction', 'Junction box'),
   'connector': through('X', 'junction', 'Connector'),
@@ -169,6 +179,6 @@ export function equipmentKind(key: string): EquipmentKind {
 
 /**
  * Kinds whose circuits are critical unless the author says otherwise: what ISO 10133 and ABYC E-11 name with a 3 % drop,
- * and the radio by which help is called. The standards' bilge blowers have no kind of their own here.
+ * and the radio by which help is called.
  */
-export const criticalKinds: ReadonlySet<string> = new Set<EquipmentKindKey>(['navigation light', 'bilge pump', 'vhf transceiver'])
+export const criticalKinds: ReadonlySet<string> = new Set<EquipmentKindKey>(['navigation light', 'bilge pump', 'bilge blower', 'vhf transceiver'])

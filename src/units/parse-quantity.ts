@@ -63,6 +63,27 @@ const definitions = {
     units: { ohm: asIs, mohm: v => v / 1000, kohm: v => v * 1000 },
     alike: { '\u03A9': 'ohm', '\u2126': 'ohm', 'm\u03A9': 'mohm', 'm\u2126': 'mohm', 'k\u03A9': 'kohm', 'k\u2126': 'kohm' },
   },
+  /** → mΩ */
+  'internal resistance': {
+    name: 'an internal resistance', example: '2.5 mohm', signed: false,
+    units: { mohm: asIs, ohm: v => v * 1000 }, alike: { 'm\u03A9': 'mohm', 'm\u2126': 'mohm', '\u03A9': 'ohm', '\u2126': 'ohm' },
+  },
+  /** → MΩ */
+  'insulation resistance': {
+    name: 'an insulation resistance', example: '20 Mohm', signed: false,
+    units: { Mohm: asIs, kohm: v => v / 1000, Gohm: v => v * 1000 },
+    alike: { 'M\u03A9': 'Mohm', 'M\u2126': 'Mohm', 'k\u03A9': 'kohm', 'k\u2126': 'kohm', 'G\u03A9': 'Gohm', 'G\u2126': 'Gohm' },
+  },
+  /** → Hz */
+  frequency: { name: 'a frequency', example: '50 Hz', signed: false, units: { Hz: asIs } },
+  /** → 1/min */
+  speed: { name: 'a speed of rotation', example: '1800 rpm', signed: false, units: { rpm: asIs } },
+  /** → h */
+  duration: { name: 'a duration', example: '20 h', signed: false, units: { h: asIs, min: v => v / 60, d: v => v * 24 } },
+  /** → ms */
+  'short time': { name: 'a time', example: '40 ms', signed: false, units: { ms: asIs, s: v => v * 1000 } },
+  /** → °, north positive */
+  latitude: { name: 'a latitude', example: '50.3 °N', signed: false, units: { '°N': asIs, '°S': v => -v, N: asIs, S: v => -v } },
   /** → Mbit/s */
   'data rate': {
     name: 'a data rate', example: '100 Mbit/s', signed: false,

@@ -20,6 +20,11 @@ import { findingKindPages } from './pages/finding-kinds.view.js'
 import { findingsPages } from './pages/findings.view.js'
 import { frontMatterPages } from './pages/front-matter.view.js'
 import { methodPages } from './pages/methods.view.js'
+import { acSupplyPages } from './pages/ac-supply.view.js'
+import { commissioningPages } from './pages/commissioning.view.js'
+import { energyPages } from './pages/energy.view.js'
+import { faultTracingPages } from './pages/fault-tracing.view.js'
+import { protectiveDevicesPages } from './pages/protective-devices.view.js'
 import { networkPages } from './pages/networks.view.js'
 import { notAssessedPages } from './pages/not-assessed.view.js'
 import { panelPages } from './pages/panels.view.js'
@@ -70,6 +75,11 @@ function makePages(context: ViewContext): readonly Page[] {
     electricalPage(context, oneLine.get(null) ?? [], legendDiagram()),
     ...panelPages(context, oneLine),
     ...circuitPages(context),
+    ...protectiveDevicesPages(context),
+    ...acSupplyPages(context),
+    ...energyPages(context),
+    ...faultTracingPages(context),
+    ...commissioningPages(context),
     ...networkPages(context, networks),
     ...cablePages(context),
     ...wirewayPages(context),
@@ -131,11 +141,16 @@ function chapters(context: ViewContext, pages: readonly Page[]): readonly Chapte
     chapter('Panels and modules', [fixedPages.panels, ...under('panels')]),
     chapter('Circuit schedule', [fixedPages.circuits], { landscape: true }),
     chapter('Circuits and their working', under('circuits'), { compact: true, listed: false, introduction: printedIntroduction(context) }),
+    chapter('Protection and short circuit', [fixedPages.protectiveDevices]),
+    chapter('Mains and shore power', [fixedPages.acSupply]),
+    chapter('Load analysis and energy', [fixedPages.energy]),
     chapter('Data networks', under('networks')),
     chapter('Cable and label index', [fixedPages.cables], { landscape: true }),
     chapter('Wireways', [fixedPages.wireways], { landscape: true }),
     chapter('Equipment', [fixedPages.equipment, ...under('equipment')], { compact: true, listed: false }),
+    chapter('Fault tracing', [fixedPages.faultTracing], { compact: true }),
     chapter('Spare capacity', [fixedPages.spareCapacity]),
+    chapter('Commissioning', [fixedPages.commissioning]),
     chapter('Findings', [fixedPages.findings, fixedPages.notAssessed], { compact: true }),
     chapter('Basis of calculation', [fixedPages.basis, fixedPages.methods, fixedPages.findingKinds]),
     chapter('Index of names', [fixedPages.find], { listed: false }),
@@ -157,11 +172,16 @@ function navigation({ vessel, addressOf }: ViewContext): readonly NavigationEntr
     entry('One-line diagrams', fixedPages.electrical),
     entry('Panels and modules', fixedPages.panels, things(vessel.panels, true)),
     entry('Circuit schedule', fixedPages.circuits),
+    entry('Protection and short circuit', fixedPages.protectiveDevices),
+    entry('Mains and shore power', fixedPages.acSupply),
+    entry('Load analysis and energy', fixedPages.energy),
     entry('Data networks', fixedPages.networks, things([...vessel.ethernetNetworks, ...vessel.canBuses], true)),
     entry('Cables and labels', fixedPages.cables),
     entry('Wireways', fixedPages.wireways),
     entry('Equipment list', fixedPages.equipment),
+    entry('Fault tracing', fixedPages.faultTracing),
     entry('Spare capacity', fixedPages.spareCapacity),
+    entry('Commissioning', fixedPages.commissioning),
     entry('Findings', fixedPages.findings),
     entry('Not assessed', fixedPages.notAssessed),
     entry('Basis of calculation', fixedPages.basis, [entry('Calculations', fixedPages.methods), entry('Kinds of finding', fixedPages.findingKinds)]),

@@ -2,13 +2,13 @@ import { describe, expect, it } from 'vitest'
 import { calculate, methods } from '../../src/calculate/calculate.js'
 import { findingKinds } from '../../src/findings/registry.js'
 import { bases } from '../../src/references/basis/bases.js'
-import { aCable, aCableType, aWireway, aZone, mm2 } from '../support/vessel-builder.js'
+import { aCable, aCableType, aProtection, aWireway, aZone, mm2 } from '../support/vessel-builder.js'
 import { boat, circuit, load } from './feeding/support.js'
 
 /** A 20 A load at the end of 10 m of 1 mm² behind a broken route, so that several passes have something to say. */
 const vessel = boat({
   equipment: [load('P1', 20, { zoneTag: 'Z1' })],
-  circuits: [circuit('A1.1', ['P1'], { protection: { device: 'blade fuse', ratedCurrentA: 15 }, zoneTag: 'Z1' })],
+  circuits: [circuit('A1.1', ['P1'], { protection: aProtection('blade fuse', 15), zoneTag: 'Z1' })],
   cables: [aCable({ tag: 'W1', from: 'A1.1', to: 'P1', typeTag: 'T', lengthM: 10, routeTags: ['WW1'] })],
 }, {
   zones: [aZone({ tag: 'Z1' }), aZone({ tag: 'Z2' })],

@@ -44,7 +44,7 @@ export function aFeeding(feeds: Readonly<Record<Tag, GivenFeed>>): FeedingResult
 function aFeed({ chain, source = 'G1', voltageV = 12, designCurrentA = null, supply = [], out = [] }: GivenFeed): CircuitFeed {
   const segments = out.map((given, i) => (typeof given === 'string' ? aSegment(given, i === 0 ? null : i - 1) : aSegment(given.segment, given.after)))
   return {
-    chain, sourceTag: source, nominalVoltageV: voltageV,
+    chain, sourceTag: source, nominalVoltageV: voltageV, supplyForm: source === null ? null : 'dc', frequencyHz: null, infeed: null,
     designCurrent: designCurrentA === null
       ? { status: 'not computed', method: 'design-current', reason: 'a load has no current' }
       : { status: 'declared', designCurrentA },

@@ -5,7 +5,8 @@
 import { awgSize } from '../../src/references/tables/astm-b258-awg.js'
 import type { ConductorSize } from '../../src/units/conductor-size.js'
 import type {
-  Battery, Busbar, Cable, CableEnd, CableType, Circuit, Equipment, ItemBase, Panel, SpaceKind, Vessel, Wireway, WirewayPoint, Zone,
+  Battery, Busbar, Cable, CableEnd, CableType, Circuit, Duty, Equipment, ItemBase, Measurement, OperatingMode, Output, Panel, Protection, SpaceKind, Vessel,
+  Wireway, WirewayPoint, Zone,
 } from '../../src/model/vessel.js'
 
 /** Everything may be left out but what makes no sense without a value. */
@@ -41,9 +42,9 @@ export const aVessel = (given: Partial<Vessel> = {}): Vessel => ({
   },
   basis: 'iso',
   units: 'metric',
-  conditions: { ambientCBySpace, cableTailM: 0 },
+  conditions: { ambientCBySpace, cableTailM: 0, latitudeDeg: null, deviceDistanceMm: null },
   changes: [], systems: [], zones: [], points: [], wireways: [], cableTypes: [], cables: [], equipment: [], batteries: [],
-  busbars: [], panels: [], circuits: [], canBuses: [], ethernetNetworks: [],
+  busbars: [], panels: [], circuits: [], canBuses: [], ethernetNetworks: [], operatingModes: [], duties: [], measurements: [],
   ...given,
 })
 
@@ -65,7 +66,7 @@ export const aCableType = (given: Given<CableType, 'tag'>): CableType => ({
 
 /** Ends may be written `P1:power`. */
 export const aCable = (given: { readonly tag: string; readonly from: string; readonly to: string } & Partial<Omit<Cable, 'tag' | 'from' | 'to'>>): Cable => ({
-  name: null, typeTag: null, carries: 'both', routeTags: null, lengthM: null, serviceLoopM: 0, labelFrom: null, labelTo: null,
+  name: null, typeTag: null, carries: 'both', routeTags: null, lengthM: null, serviceLoopM: 0, parallelCount: 1, labelFrom: null, labelTo: null,
   status: null, notes: null, ...given, from: anEnd(given.from), to: anEnd(given.to),
 })
 
@@ -77,11 +78,14 @@ const itemBase = (tag: string, name: string): ItemBase => ({
 export const anEquipment = (given: Given<Equipment, 'tag'>): Equipment => ({
   ...itemBase(given.tag, `Equipment ${given.tag}`), kind: 'other', description: null, software: null, positionM: null, massKg: null,
   supplyMinV: null, supplyMaxV: null, currentTypicalA: null, currentMaxA: null, powerW: null, loadEquivalencyNumber: null,
-  ports: [], address: null, ...given,
+  ports: [], address: null, startingCurrentA: null, makersFuseA: null, outputs: [], efficiencyPercent: null, peakPowerW: null, loadColumn: null,
+  safetyService: null, dataFromTags: [], residualCurrentA: null, tripTimeMs: null, galvanicIsolationTag: null, polarityIndicatorTag: null, ...given,
 })
 
 export const aBattery = (given: Given<Battery, 'tag'>): Battery => ({
-  ...itemBase(given.tag, `Battery ${given.tag}`), chemistry: null, nominalVoltageV: 12, capacityAh: null, crankingCurrentA: null, ...given,
+  ...itemBase(given.tag, `Battery ${given.tag}`), chemistry: null, nominalVoltageV: 12, capacityAh: null, crankingCurrentA: null, ratedTimeH: null,
+  peukertNumber: null, internalResistanceMilliOhm: null, shortCircuitCurrentA: null, depthOfDischargePercent: null, chargeCurrentMaxA: null,
+  dischargeCurrentMaxA: null, blocks: null, ...given,
 })
 
 export const aBusbar = (given: Given<Busbar, 'tag'>): Busbar => ({
@@ -89,11 +93,32 @@ export const aBusbar = (given: Given<Busbar, 'tag'>): Busbar => ({
 })
 
 export const aPanel = (given: Given<Panel, 'tag'>): Panel => ({
-  ...itemBase(given.tag, `Panel ${given.tag}`), kind: 'breaker panel', ways: null, ratedCurrentA: null, ...given,
+  ...itemBase(given.tag, `Panel ${given.tag}`), kind: 'breaker panel', ways: null, ratedCurrentA: null, networkLoss: null, ...given,
 })
 
 export const aCircuit = (given: Given<Circuit, 'tag' | 'fedFromTag'>): Circuit => ({
   name: `Circuit ${given.tag}`, purpose: null, way: null, protection: null, unprotectedReason: null, loadClass: 'general', loadTags: [],
-  designCurrentA: null, demandFactor: 1, normalState: 'closed', zoneTag: null, location: null, manualBypass: null, returnCableTags: [],
-  ...given,
+  designCurrentA: null, demandFactor: 1, normalState: 'closed', zoneTag: null, location: null, manualBypass: null, returnCableTags: [], fedFromTerminal: null,
+  interlockTag: null, networkLoss: null, ...given,
+})
+
+/** A protective device of type and rating, all else left to its type. */
+export const aProtection = (device: string, ratedCurrentA: number, given: Partial<Protection> = {}): Protection => ({
+  device, ratedCurrentA, interruptingCapacityA: null, voltageRatingV: null, poles: null, residualCurrentA: null, tripTimeMs: null,
+  distanceM: null, enclosed: null, ...given,
+})
+
+export const anOutput = (given: Given<Output, 'nominalVoltageV'>): Output => ({
+  terminal: null, form: 'dc', frequencyHz: null, ratedCurrentA: null, shortCircuitCurrentA: null, neutralBonded: null, curve: [], ...given,
+})
+
+export const aMode = (given: Given<OperatingMode, 'tag'>): OperatingMode => ({
+  name: `Mode ${given.tag}`, purpose: null, daysCount: 1, monthNumber: null, sunshinePercent: null, startChargePercent: 100, ...given,
+})
+
+export const aDuty = (given: Given<Duty, 'modeTag' | 'itemTag'>): Duty => ({ periods: [], dutyPercent: 100, currentA: null, speedRpm: null, ...given })
+
+export const aMeasurement = (given: Given<Measurement, 'number' | 'subjectTag'>): Measurement => ({
+  atTag: null, date: null, by: null, instrument: null, voltageV: null, sourceVoltageV: null, voltageDropV: null, currentA: null,
+  insulationMOhm: null, polarity: null, residualCurrentA: null, tripTimeMs: null, internalResistanceMilliOhm: null, notes: null, ...given,
 })

@@ -22,7 +22,7 @@ export interface CircuitWalks {
  * A protective device has two sides, and the data does not say on which of them a cable sits. What can be reached from
  * the distribution point without passing a device is the supply side; all else at the device leads outwards.
  */
-export function walkCircuits(vessel: Vessel, { graph, passes }: PowerGraph): CircuitWalks {
+export function walkCircuits(vessel: Vessel, { graph, passes, leaves }: PowerGraph): CircuitWalks {
   const { circuitsFedFrom } = lookup(vessel)
   const byCircuit = new Map<Tag, CircuitCables>()
   const loops = new Map<Tag, TreeEdge>()
@@ -30,7 +30,7 @@ export function walkCircuits(vessel: Vessel, { graph, passes }: PowerGraph): Cir
   const points = [...vessel.batteries, ...vessel.busbars.filter(({ polarity }) => polarity === 'positive'), ...vessel.panels]
 
   for (const point of new Set([...points.map(({ tag }) => tag), ...circuitsFedFrom.keys()])) {
-    const live = walkOut(graph, point, passes)
+    const live = walkOut(graph, point, passes, leaves)
     for (const { tag } of [...live.tree, ...live.loops]) if (!liveFrom.has(tag)) liveFrom.set(tag, point)
 
     const fed = circuitsFedFrom.get(point) ?? []
@@ -43,7 +43,7 @@ export function walkCircuits(vessel: Vessel, { graph, passes }: PowerGraph): Cir
       if (passes(edge.far) || edge.far === point || supplySide.has(edge.far)) loops.set(edge.tag, edge)
     }
     for (const { tag } of fed) {
-      const outwards = walkOut(graph, tag, passes, edge => supplySide.get(tag)?.has(edge) !== true)
+      const outwards = walkOut(graph, tag, passes, (edge, near) => leaves(edge, near) && supplySide.get(tag)?.has(edge) !== true)
       for (const edge of outwards.loops) loops.set(edge.tag, edge)
       byCircuit.set(tag, { supply: wayTo(live.tree, positionAt.get(tag) ?? null), outwards: outwards.tree })
     }

@@ -13,7 +13,12 @@ export interface PowerGraph {
   readonly unnamedEnds: readonly { readonly cable: Cable; readonly tag: Tag }[]
   /** Whether a circuit goes on beyond a node, or beyond the thing with a tag. */
   passes(nodeOrTag: string): boolean
+  /** Whether a cable may be taken from that node on: away from a source selector only by its terminal `out`. */
+  leaves(cableTag: Tag, node: string): boolean
 }
+
+/** The terminal of a source selector to which one of the others is led. */
+const selectorOutput = 'out'
 
 /** A node is a thing's tag; at a terminal block it is one terminal, `TB1:3`. Tags hold no colon. */
 export const tagOfNode = (node: string): Tag => node.split(':', 1)[0]!
@@ -27,17 +32,24 @@ export function powerGraphOf(vessel: Vessel): PowerGraph {
 
   const passing = new Set<string>()
   const unnamedEnds: { cable: Cable; tag: Tag }[] = []
+  // Cable and selector at which it comes in.
+  const inlets = new Set<string>()
   const nodeOf = (cable: Cable, { tag, terminal }: CableEnd): string => {
     const item = circuits.has(tag) ? undefined : equipment.get(tag)
     const joins = item === undefined ? 'nothing' : equipmentKind(item.kind).joins
     if (joins === 'nothing') return tag
     passing.add(tag)
-    if (joins === 'all terminals') return tag
+    if (joins === 'to out' && terminal !== selectorOutput) inlets.add(`${cable.tag} ${tag}`)
+    if (joins !== 'same terminal') return tag
     if (terminal === null) unnamedEnds.push({ cable, tag })
     const node = terminal === null ? `${tag}::${cable.tag}` : `${tag}:${terminal}`
     passing.add(node)
     return node
   }
   const edges = cables.map((cable): Edge => ({ tag: cable.tag, from: nodeOf(cable, cable.from), to: nodeOf(cable, cable.to), weight: 1 }))
-  return { graph: graphOf(edges), cables, unnamedEnds, passes: nodeOrTag => passing.has(nodeOrTag) }
+  return {
+    graph: graphOf(edges), cables, unnamedEnds,
+    passes: nodeOrTag => passing.has(nodeOrTag),
+    leaves: (cableTag, node) => !inlets.has(`${cableTag} ${node}`),
+  }
 }

@@ -41,6 +41,15 @@ export const wholeNumber = (what: string, range: { min: number; max: number }) =
   ], { error: expected }).meta({ description: what, takes: expected })
 }
 
+/** A plain number that has no unit. */
+export const numberBetween = (what: string, range: { min: number; max: number }) => {
+  const expected = `a number from ${range.min} to ${range.max}`
+  return z.union([
+    z.number({ error: expected }).min(range.min, { error: expected }).max(range.max, { error: expected }),
+    z.string().regex(/^\d+(\.\d+)?$/).transform(Number).refine(n => n >= range.min && n <= range.max, { error: expected }),
+  ], { error: expected }).meta({ description: what, takes: expected })
+}
+
 /** A share from 0 to 1. */
 export const share = (what: string) => {
   const expected = 'a number from 0 to 1'
@@ -94,6 +103,22 @@ export const position = (what: string) => {
   return z.preprocess(value => (typeof value === 'string' ? value.split(',') : value),
     z.array(quantity('coordinate', 'Distance.'), { error: expected }).length(3, { error: expected }))
     .meta({ description: what, orText: 'three lengths parted by commas' })
+}
+
+/** Hours of the day: `18:00-23:00 06:00-08:00`; the end may lie after midnight. */
+export const periods = (what: string) => {
+  const expected = 'hours of the day such as 18:00-23:00, several parted by spaces'
+  const clock = String.raw`(?:[01]?\d|2[0-3]):[0-5]\d|24:00`
+  return z.string({ error: expected }).regex(new RegExp(String.raw`^\s*(?:${clock})-(?:${clock})(?:\s+(?:${clock})-(?:${clock}))*\s*$`), { error: expected })
+    .meta({ description: what, takes: expected })
+    .transform(written => written.trim().split(/\s+/).map(period => {
+      const [fromH = 0, toH = 0] = period.split('-').map(hourOf)
+      return { fromH, toH: toH > fromH ? toH : toH + 24 }
+    }))
+}
+function hourOf(clock: string): number {
+  const [hours = 0, minutes = 0] = clock.split(':').map(Number)
+  return hours + minutes / 60
 }
 
 /** Path of a file in the vessel folder. */

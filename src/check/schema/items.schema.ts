@@ -1,8 +1,9 @@
 /** Things with a tag and a place: equipment and the catalogue behind it, batteries, busbars, panels. */
 import { z } from 'zod'
 import { equipmentKindKeys } from '../../references/equipment-kinds.js'
-import { filePath, oneOf, position, quantity, tag, text, wholeNumber } from './fields.js'
+import { filePath, listOf, numberBetween, oneOf, position, quantity, tag, text, wholeNumber, yesNo } from './fields.js'
 
+export const networkLosses = ['hold', 'off', 'on'] as const
 export const itemStatuses = ['planned', 'fitted', 'commissioned', 'removed'] as const
 
 const documentRef = z.strictObject({ file: filePath('File in the vessel folder.'), title: text('What it is.') })
@@ -29,6 +30,20 @@ const portSchema = z.strictObject({
   'power-class': wholeNumber('IEEE 802.3 class it supplies or asks for.', { min: 0, max: 8 }).optional(),
 })
 
+export const outputSchema = z.strictObject({
+  terminal: text('Its terminal, as cables name it; may be left out where there is but one output.').optional(),
+  form: oneOf(['dc', 'ac'], 'Direct or alternating current; when left out, ac for shore inlets, generators, inverters and isolation transformers, else dc.').optional(),
+  voltage: quantity('voltage', 'Nominal voltage.'),
+  frequency: quantity('frequency', 'Frequency of an a.c. output.').optional(),
+  current: quantity('current', 'Current that it can give without a break.').optional(),
+  'short-circuit-current': quantity('current', 'Current into a short circuit, as its maker states it.').optional(),
+  'neutral-bonded': yesNo('Whether neutral is joined to the protective conductor at this source.').optional(),
+  curve: z.array(z.strictObject({
+    speed: quantity('speed', 'Speed of the engine.'),
+    current: quantity('current', 'What it gives at that speed, hot.'),
+  })).describe('What an alternator gives by the speed of its engine, slowest first.').optional(),
+})
+
 /** What is true of every unit of a model; an item may give its own value for each. */
 const modelFacts = {
   maker: text('Maker.').optional(),
@@ -42,7 +57,17 @@ const modelFacts = {
   'load-equivalency': wholeNumber('Load equivalency number on a CAN bus.', { min: 0, max: 250 }).optional(),
   mass: quantity('mass', 'Mass.').optional(),
   ports: z.array(portSchema).describe('Connectors.').optional(),
+  'starting-current': quantity('current', 'Highest current while it starts.').optional(),
+  'makers-fuse': quantity('current', 'Rating of the protective device that the maker asks for.').optional(),
+  outputs: z.array(outputSchema).describe('What it gives, as a source, charger, converter or inverter.').optional(),
+  efficiency: quantity('percent', 'Of what it takes, the share that it gives.').optional(),
+  'peak-power': quantity('power', 'Of a solar panel, under standard test conditions.').optional(),
+  'load-column': oneOf(['a', 'b'], 'Column of the load calculation: a must be able to run together, b now and then; by its kind when left out.').optional(),
+  'residual-current': quantity('current', 'Rated residual current of a residual-current device.').optional(),
+  'trip-time': quantity('short time', 'Longest time in which a residual-current device trips.').optional(),
 }
+
+export const safetyServices = ['navigation lights', 'bilge pumping', 'distress radio', 'position', 'steering', 'engine control', 'alarms'] as const
 
 export const modelSchema = z.strictObject({
   model: tag('Key by which items name the model.'),
@@ -57,6 +82,10 @@ export const equipmentSchema = z.strictObject({
   software: text('Software version.').optional(),
   position: position('Forward of the transom, to port of the centreline, above the waterline.').optional(),
   address: text('Network address.').optional(),
+  'safety-service': oneOf(safetyServices, 'Service for the safety of the boat that it gives; by its kind when left out.').optional(),
+  'data-from': listOf(tag('Item.'), 'Items whose data it needs to do its work.').optional(),
+  'galvanic-isolation': tag('Of a shore inlet: the galvanic isolator or isolation transformer.').optional(),
+  'polarity-indicator': tag('Of a shore inlet: what shows reversed polarity.').optional(),
 })
 
 export const batterySchema = z.strictObject({
@@ -64,7 +93,23 @@ export const batterySchema = z.strictObject({
   chemistry: oneOf(['flooded', 'agm', 'gel', 'lfp'], 'Chemistry.').optional(),
   'nominal-voltage': quantity('voltage', 'Nominal voltage of the bank.'),
   capacity: quantity('charge', 'Capacity of the bank.').optional(),
-  'cranking-current': quantity('current', 'Cold cranking current.').optional(),
+  'cranking-current': quantity('current', 'Cold cranking current of the bank.').optional(),
+  'rated-time': quantity('duration', 'Hours in which the capacity is drawn; 20 h when left out.').optional(),
+  peukert: numberBetween('Peukert’s exponent of a lead-acid battery.', { min: 1, max: 2 }).optional(),
+  'internal-resistance': quantity('internal resistance', 'Internal resistance of the bank.').optional(),
+  'short-circuit-current': quantity('current', 'Short-circuit current of the bank, as the maker states it.').optional(),
+  'depth-of-discharge': quantity('percent', 'How deep it may be discharged day by day; by its chemistry when left out.').optional(),
+  'charge-current-max': quantity('current', 'Highest charging current of the bank.').optional(),
+  'discharge-current-max': quantity('current', 'Highest current that the bank may give.').optional(),
+  blocks: z.strictObject({
+    series: wholeNumber('Blocks in series in each string.', { min: 1, max: 100 }),
+    parallel: wholeNumber('Strings in parallel.', { min: 1, max: 100 }),
+    voltage: quantity('voltage', 'Nominal voltage of one block.').optional(),
+    capacity: quantity('charge', 'Capacity of one block.').optional(),
+    'cranking-current': quantity('current', 'Cold cranking current of one block.').optional(),
+    'internal-resistance': quantity('internal resistance', 'Internal resistance of one block.').optional(),
+    'short-circuit-current': quantity('current', 'Short-circuit current of one block.').optional(),
+  }).describe('What the bank is made of; what is not given for the bank is worked out from it.').optional(),
 })
 
 export const busbarSchema = z.strictObject({
@@ -78,5 +123,6 @@ export const panelSchema = z.strictObject({
   kind: oneOf(['breaker panel', 'fuse panel', 'fuse block', 'switching module'], 'Kind of panel.'),
   ways: wholeNumber('Number of ways or channels, spare ones included.', { min: 1, max: 200 }).optional(),
   rating: quantity('current', 'Rated current of its feed.').optional(),
+  'network-loss': oneOf(networkLosses, 'What the channels of a switching module do when it no longer hears its network.').optional(),
 })
 

@@ -4,6 +4,7 @@ import { type KindKey, kindNames } from '../../load/entry-kinds.js'
 import { batterySchema, busbarSchema, equipmentSchema, modelSchema, panelSchema } from './items.schema.js'
 import { canBusSchema, ethernetNetworkSchema } from './networks.schema.js'
 import { pointSchema, systemSchema, wirewaySchema, zoneSchema } from './place.schema.js'
+import { dutySchema, measurementSchema, operatingModeSchema } from './use.schema.js'
 import { changeSchema, vesselSchema } from './vessel.schema.js'
 import { cableSchema, cableTypeSchema, circuitSchema } from './wiring.schema.js'
 
@@ -30,6 +31,9 @@ export const entryKinds = {
   'cables': kind('cables', cableSchema, 'Every labelled cable, with both ends.'),
   'can-buses': kind('can-buses', canBusSchema, 'CAN buses, as built.'),
   'ethernet-networks': kind('ethernet-networks', ethernetNetworkSchema, 'Ethernet networks.'),
+  'operating-modes': kind('operating-modes', operatingModeSchema, 'The ways in which the boat is used: at anchor, under way, in harbour.'),
+  'duties': kind('duties', dutySchema, 'What runs in each operating mode, and when: loads and sources.'),
+  'measurements': kind('measurements', measurementSchema, 'What was measured, to be held against what was calculated.'),
 } as const satisfies Record<KindKey, EntryKind>
 
 /** An entry that passed its schema: quantities are numbers, keys still as in the file. */

@@ -2,7 +2,7 @@
 import { z } from 'zod'
 import { protectiveDeviceKeys } from '../../references/tables/protective-devices.js'
 import { cableEnd, listOf, oneOf, quantity, share, tag, text, wholeNumber, yesNo } from './fields.js'
-import { itemStatuses } from './items.schema.js'
+import { itemStatuses, networkLosses } from './items.schema.js'
 
 export const cableTypeSchema = z.strictObject({
   tag: tag('Key by which cables name the type.'),
@@ -26,6 +26,7 @@ export const cableSchema = z.strictObject({
   route: listOf(tag('Wireway.'), 'Wireways in order; the shortest way when left out.').optional(),
   length: quantity('length', 'Length as measured; worked out from the route when left out.').optional(),
   'service-loop': quantity('length', 'Spare length left in a loop.').optional(),
+  parallel: wholeNumber('Alike conductors in parallel under this number, each joined at both ends.', { min: 1, max: 8 }).optional(),
   'label-from': text('Text of the label at the first end, when not made from the tag and ends.').optional(),
   'label-to': text('Text of the label at the other end.').optional(),
   status: oneOf(itemStatuses, 'How far the work is.').optional(),
@@ -36,11 +37,18 @@ export const circuitSchema = z.strictObject({
   tag: tag('Tag of the circuit and of its protective device.'),
   name: text('What it feeds, as on the legend.'),
   purpose: text('What it is for.').optional(),
-  'fed-from': tag('Battery, busbar or panel that supplies it.'),
+  'fed-from': cableEnd('Battery, busbar or panel that supplies it, or a source, converter or inverter, with its terminal where it has several outputs.'),
   way: wholeNumber('Way of the panel, or channel of the module.', { min: 1, max: 200 }).optional(),
   protection: z.strictObject({
     type: oneOf(protectiveDeviceKeys, 'Type of protective device.'),
     rating: quantity('current', 'Rated current.').refine(ratedCurrentA => ratedCurrentA > 0, { error: 'a rating above zero' }),
+    'interrupting-capacity': quantity('current', 'The largest current that it can break; that of its type when left out.').optional(),
+    'voltage-rating': quantity('voltage', 'Voltage rating; that of its type when left out.').optional(),
+    poles: wholeNumber('Poles that it opens.', { min: 1, max: 4 }).optional(),
+    'residual-current': quantity('current', 'Rated residual current, where it trips on that too.').optional(),
+    'trip-time': quantity('short time', 'Longest time in which it trips on its rated residual current.').optional(),
+    distance: quantity('length', 'Along the conductor from the source to the device, as measured; the length of the cables between them when left out.').optional(),
+    enclosed: yesNo('Whether that whole conductor lies in a sheath or enclosure.').optional(),
   }).describe('Overcurrent protective device.').optional(),
   unprotected: text('Why there is no overcurrent protection.').optional(),
   'load-class': oneOf(['critical', 'general'], 'Voltage-drop class; when left out, critical for navigation lights, bilge pumps and VHF radios, else general.').optional(),
@@ -51,6 +59,8 @@ export const circuitSchema = z.strictObject({
   zone: tag('Where its protective device is, when not at the distribution point.').optional(),
   location: text('Where exactly, in words.').optional(),
   'manual-bypass': text('How it is worked when the electronic channel is lost.').optional(),
+  interlock: tag('The switch or device that lets only one of several circuits be closed; those circuits name the same one.').optional(),
+  'network-loss': oneOf(networkLosses, 'Of an electronic channel: what it does when the module no longer hears its network; as the module when left out.').optional(),
   'return-cables': listOf(tag('Cable.'), 'Cables of the way back, when they differ from the way out.').optional(),
 }).refine(circuit => circuit.protection === undefined || circuit.unprotected === undefined, {
   path: ['unprotected'], error: 'either protection, or the reason why there is none',

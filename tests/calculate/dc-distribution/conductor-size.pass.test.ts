@@ -5,7 +5,7 @@ import { voltageDropPass } from '../../../src/calculate/dc-distribution/voltage-
 import type { BasisId, CableType, Circuit, Vessel } from '../../../src/model/vessel.js'
 import { bases } from '../../../src/references/basis/bases.js'
 import { aFeeding, aRouting, type GivenFeed, type GivenRun } from '../../support/results-builder.js'
-import { aCable, aCableType, aCircuit, aPanel, aVessel, awg, aZone, mm2 } from '../../support/vessel-builder.js'
+import { aCable, aCableType, aCircuit, aPanel, aProtection, aVessel, awg, aZone, mm2 } from '../../support/vessel-builder.js'
 
 interface Given {
   readonly basis?: BasisId
@@ -74,7 +74,7 @@ describe('the smallest size', () => {
       .toMatchObject({ designation: '4', capacityA: 45, governedBy: 'current-carrying capacity' })
   })
   it('carries the rating of the protective device too', () => {
-    const { mm2: metric, input } = advice({ final: { loadClass: 'general', protection: { device: 'blade fuse', ratedCurrentA: 40 } }, runs: { W112: { lengthM: 0.5 } } })
+    const { mm2: metric, input } = advice({ final: { loadClass: 'general', protection: aProtection('blade fuse', 40) }, runs: { W112: { lengthM: 0.5 } } })
     expect(input.requiredCapacityA).toBe(40)
     expect(metric?.designation).toBe('4')
   })

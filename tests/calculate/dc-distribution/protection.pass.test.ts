@@ -4,7 +4,7 @@ import type { CapacityResults, CableCapacity } from '../../../src/model/results.
 import type { BasisId, Circuit } from '../../../src/model/vessel.js'
 import { bases } from '../../../src/references/basis/bases.js'
 import { aFeeding, type GivenFeed } from '../../support/results-builder.js'
-import { aCircuit, aVessel } from '../../support/vessel-builder.js'
+import { aCircuit, aProtection, aVessel } from '../../support/vessel-builder.js'
 
 interface Given {
   readonly basis?: BasisId
@@ -17,7 +17,7 @@ interface Given {
   readonly voltageV?: number | null
 }
 function assessed({ basis = 'iso', device = 'blade fuse', ratedCurrentA = 10, designCurrentA = 8, capacities = [25], circuit, voltageV = 12 }: Given = {}) {
-  const vessel = aVessel({ circuits: [aCircuit({ tag: 'F1', fedFromTag: 'G1', loadTags: ['P1'], protection: { device, ratedCurrentA }, ...circuit })] })
+  const vessel = aVessel({ circuits: [aCircuit({ tag: 'F1', fedFromTag: 'G1', loadTags: ['P1'], protection: aProtection(device, ratedCurrentA), ...circuit })] })
   const feed: GivenFeed = { chain: ['F1'], designCurrentA, voltageV, out: capacities.map((_, i) => `W${i + 1} F1 P1 8`) }
   const capacity: CapacityResults = { byCable: new Map(capacities.map((amps, i) => [`W${i + 1}`, aCapacity(amps)])), findings: [] }
   const results = protectionPass(vessel, bases[basis], aFeeding({ F1: feed }), capacity)
@@ -118,7 +118,7 @@ describe('a rating that no device of its type has', () => {
     expect(plain(findings[0]?.remedy)).toBe('Read the rating off the device; standard ones near it are 10 A and 15 A.')
   })
   it('does not arise where any rating can be set', () => {
-    expect(assessed({ device: 'electronic channel', ratedCurrentA: 12 }).ids).toEqual([])
+    expect(assessed(aProtection('electronic channel', 12)).ids).toEqual([])
   })
 })
 

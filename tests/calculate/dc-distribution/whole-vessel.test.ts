@@ -4,7 +4,7 @@ import { calculate } from '../../../src/calculate/calculate.js'
 import { cableLengthM } from '../../../src/model/results.js'
 import type { Vessel } from '../../../src/model/vessel.js'
 import { bases } from '../../../src/references/basis/bases.js'
-import { aBattery, aBusbar, aCable, aCableType, aCircuit, anEquipment, aPanel, aVessel, aWireway, aZone, mm2 } from '../../support/vessel-builder.js'
+import { aBattery, aBusbar, aCable, aCableType, aCircuit, anEquipment, aPanel, aProtection, aVessel, aWireway, aZone, mm2 } from '../../support/vessel-builder.js'
 
 /**
  * Battery G1 (engine room) – isolator S1 – fuse F1 – busbar X1 (engine room) – fuse F2 – panel A1 (saloon) – way A1.1 –
@@ -42,10 +42,10 @@ const boat = (given: Partial<Vessel> = {}): Vessel => aVessel({
     aCable({ tag: 'W8', from: 'J1', to: 'E2', typeTag: 'T2', lengthM: 3 }),
   ],
   circuits: [
-    aCircuit({ tag: 'F1', fedFromTag: 'G1', loadTags: ['X1'], protection: { device: 'class T fuse', ratedCurrentA: 150 } }),
+    aCircuit({ tag: 'F1', fedFromTag: 'G1', loadTags: ['X1'], protection: aProtection('class T fuse', 150) }),
     aCircuit({ tag: 'FS', fedFromTag: 'G1', loadTags: ['M1'], unprotectedReason: 'engine starting', zoneTag: 'engine' }),
-    aCircuit({ tag: 'F2', fedFromTag: 'X1', loadTags: ['A1'], protection: { device: 'bolt-in fuse, small', ratedCurrentA: 50 } }),
-    aCircuit({ tag: 'A1.1', fedFromTag: 'A1', loadTags: ['E1', 'E2'], protection: { device: 'circuit breaker', ratedCurrentA: 10 } }),
+    aCircuit({ tag: 'F2', fedFromTag: 'X1', loadTags: ['A1'], protection: aProtection('bolt-in fuse, small', 50) }),
+    aCircuit({ tag: 'A1.1', fedFromTag: 'A1', loadTags: ['E1', 'E2'], protection: aProtection('circuit breaker', 10) }),
   ],
   ...given,
 })

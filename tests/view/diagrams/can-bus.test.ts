@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { BackboneElement } from '../../../src/model/vessel.js'
 import { canBusDiagrams } from '../../../src/view/diagrams/can-bus.mermaid.js'
-import { aCable, aCableType, aCircuit, anEquipment, aPanel, aVessel, aZone } from '../../support/vessel-builder.js'
+import { aCable, aCableType, aCircuit, anEquipment, aPanel, aProtection, aVessel, aZone } from '../../support/vessel-builder.js'
 import { boxesIn, diagramsOf, inWords, linesIn } from './support.js'
 
 const terminator = (tag: string): BackboneElement => ({ kind: 'terminator', tag, zoneTag: null })
@@ -15,7 +15,7 @@ const small = aVessel({
   zones: [aZone({ tag: 'Z1', name: 'Wheelhouse' })],
   cableTypes: [aCableType({ tag: 'can', use: 'can bus' })],
   panels: [aPanel({ tag: 'A1', name: 'Panel', kind: 'fuse panel' }), aPanel({ tag: 'K1', name: 'Forward module', kind: 'switching module' })],
-  circuits: [aCircuit({ tag: 'A1.9', name: 'Bus supply', fedFromTag: 'A1', way: 9, protection: { device: 'blade fuse', ratedCurrentA: 3 } })],
+  circuits: [aCircuit({ tag: 'A1.9', name: 'Bus supply', fedFromTag: 'A1', way: 9, protection: aProtection('blade fuse', 3) })],
   equipment: [
     anEquipment({ tag: 'P1', name: 'Display', kind: 'display', loadEquivalencyNumber: 4 }),
     anEquipment({ tag: 'B1', name: 'Wind sensor', kind: 'wind sensor' }),

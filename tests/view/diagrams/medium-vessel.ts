@@ -1,7 +1,7 @@
 /** A vessel of the size that a diagram has to bear: invented, and only as complete as the drawings need. */
 import type { Cable, Circuit, Equipment, Vessel } from '../../../src/model/vessel.js'
 import {
-  aBattery, aBusbar, aCable, aCableType, aCircuit, anEquipment, aPanel, aVessel, aZone, mm2,
+  aBattery, aBusbar, aCable, aCableType, aCircuit, anEquipment, aPanel, aProtection, aVessel, aZone, mm2,
 } from '../../support/vessel-builder.js'
 
 const zones = [
@@ -45,17 +45,17 @@ const throughEquipment = [
 
 /** Feeders and what hangs on the busbars directly: circuit, its cable(s), what it feeds. */
 const mainCircuits: readonly Circuit[] = [
-  aCircuit({ tag: 'F1', name: 'House main', fedFromTag: 'G1', protection: { device: 'class T fuse', ratedCurrentA: 300 }, loadTags: ['X1'] }),
-  aCircuit({ tag: 'F2', name: 'Starting main', fedFromTag: 'G2', protection: { device: 'bolt-in fuse, large', ratedCurrentA: 250 }, loadTags: ['X2'] }),
-  aCircuit({ tag: 'F3', name: 'Wheelhouse panel', fedFromTag: 'X1', protection: { device: 'bolt-in fuse, small', ratedCurrentA: 100 }, loadTags: ['A1'] }),
-  aCircuit({ tag: 'F4', name: 'Electronics fuse block', fedFromTag: 'X1', protection: { device: 'bolt-in fuse, small', ratedCurrentA: 60 }, loadTags: ['A2'] }),
-  aCircuit({ tag: 'F5', name: 'Forward module', fedFromTag: 'X1', protection: { device: 'bolt-in fuse, small', ratedCurrentA: 80 }, loadTags: ['K1'] }),
-  aCircuit({ tag: 'F6', name: 'Bow thruster', fedFromTag: 'X1', protection: { device: 'bolt-in fuse, large', ratedCurrentA: 250 }, loadTags: ['M1'] }),
-  aCircuit({ tag: 'F7', name: 'Windlass', fedFromTag: 'X1', protection: { device: 'bolt-in fuse, small', ratedCurrentA: 125 }, loadTags: ['M2'] }),
-  aCircuit({ tag: 'F8', name: 'Charger', fedFromTag: 'X1', protection: { device: 'bolt-in fuse, small', ratedCurrentA: 80 }, loadTags: ['T1'] }),
-  aCircuit({ tag: 'F9', name: 'Bilge pump, engine space', fedFromTag: 'X1', protection: { device: 'blade fuse', ratedCurrentA: 10 }, loadClass: 'critical', loadTags: ['M3'] }),
+  aCircuit({ tag: 'F1', name: 'House main', fedFromTag: 'G1', protection: aProtection('class T fuse', 300), loadTags: ['X1'] }),
+  aCircuit({ tag: 'F2', name: 'Starting main', fedFromTag: 'G2', protection: aProtection('bolt-in fuse, large', 250), loadTags: ['X2'] }),
+  aCircuit({ tag: 'F3', name: 'Wheelhouse panel', fedFromTag: 'X1', protection: aProtection('bolt-in fuse, small', 100), loadTags: ['A1'] }),
+  aCircuit({ tag: 'F4', name: 'Electronics fuse block', fedFromTag: 'X1', protection: aProtection('bolt-in fuse, small', 60), loadTags: ['A2'] }),
+  aCircuit({ tag: 'F5', name: 'Forward module', fedFromTag: 'X1', protection: aProtection('bolt-in fuse, small', 80), loadTags: ['K1'] }),
+  aCircuit({ tag: 'F6', name: 'Bow thruster', fedFromTag: 'X1', protection: aProtection('bolt-in fuse, large', 250), loadTags: ['M1'] }),
+  aCircuit({ tag: 'F7', name: 'Windlass', fedFromTag: 'X1', protection: aProtection('bolt-in fuse, small', 125), loadTags: ['M2'] }),
+  aCircuit({ tag: 'F8', name: 'Charger', fedFromTag: 'X1', protection: aProtection('bolt-in fuse, small', 80), loadTags: ['T1'] }),
+  aCircuit({ tag: 'F9', name: 'Bilge pump, engine space', fedFromTag: 'X1', protection: aProtection('blade fuse', 10), loadClass: 'critical', loadTags: ['M3'] }),
   aCircuit({ tag: 'F10', name: 'Port engine starter', fedFromTag: 'X2', unprotectedReason: 'engine starting', loadTags: ['M4'] }),
-  aCircuit({ tag: 'F11', name: 'Emergency link', fedFromTag: 'X1', protection: { device: 'bolt-in fuse, large', ratedCurrentA: 250 }, normalState: 'open', loadTags: ['X2'] }),
+  aCircuit({ tag: 'F11', name: 'Emergency link', fedFromTag: 'X1', protection: aProtection('bolt-in fuse, large', 250), normalState: 'open', loadTags: ['X2'] }),
 ]
 const mainCables: readonly Cable[] = [
   powerCable('W1', '1x95', 'G1', 'F1'), powerCable('W2', '1x95', 'F1', 'Q1:in'), powerCable('W3', '1x95', 'Q1:out', 'R1'), powerCable('W4', '1x95', 'R1', 'X1'),
@@ -95,7 +95,7 @@ function wired(panelTag: string, letter: string, firstCable: number, ways: reado
   return {
     circuits: ways.map(([name, , ratedCurrentA], i) => aCircuit({
       tag: `${panelTag}.${i + 1}`, name, fedFromTag: panelTag, way: i + 1, loadTags: [`${letter}${firstCable + i}`],
-      protection: { device: panelTag === 'A1' ? 'circuit breaker' : panelTag === 'A2' ? 'blade fuse' : 'electronic channel', ratedCurrentA },
+      protection: aProtection(panelTag === 'A1' ? 'circuit breaker' : panelTag === 'A2' ? 'blade fuse' : 'electronic channel', ratedCurrentA),
     })),
     equipment: ways.map(([name, kind, , currentMaxA], i) => anEquipment({ tag: `${letter}${firstCable + i}`, name, kind, currentMaxA, zoneTag: 'Z1' })),
     cables: ways.map((_, i) => powerCable(`W${firstCable + i}`, i % 3 === 0 ? '2x2.5' : '2x1.5', `${panelTag}.${i + 1}`, `${letter}${firstCable + i}`)),

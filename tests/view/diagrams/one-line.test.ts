@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { oneLineDiagrams } from '../../../src/view/diagrams/one-line.mermaid.js'
-import { aBattery, aBusbar, aCable, aCableType, aCircuit, anEquipment, aPanel, aVessel, awg, mm2 } from '../../support/vessel-builder.js'
+import { aBattery, aBusbar, aCable, aCableType, aCircuit, anEquipment, aPanel, aProtection, aVessel, awg, mm2 } from '../../support/vessel-builder.js'
 import { mediumVessel } from './medium-vessel.js'
 import { boxesIn, diagramsOf, inWords, linesIn } from './support.js'
 
-const fuse = (ratedCurrentA: number) => ({ device: 'blade fuse', ratedCurrentA })
+const fuse = (ratedCurrentA: number) => aProtection('blade fuse', ratedCurrentA)
 
 /** Battery, fuse, isolator, busbar, a feeder with two cables side by side, a panel whose ways share a terminal block. */
 const small = aVessel({

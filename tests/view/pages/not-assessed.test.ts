@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import {
-  aBattery, aBusbar, aCable, aCableType, aCircuit, anEquipment, aPanel, aVessel, aWireway, aZone, mm2,
+  aBattery, aBusbar, aCable, aCableType, aCircuit, anEquipment, aPanel, aProtection, aVessel, aWireway, aZone, mm2,
 } from '../../support/vessel-builder.js'
 import { calculate } from '../../../src/calculate/calculate.js'
 import { bases } from '../../../src/references/basis/bases.js'
@@ -15,7 +15,7 @@ const sound = aVessel({
   cableTypes: [aCableType({ tag: '2x6', size: mm2(6), outerDiameterMm: 9 })],
   batteries: [aBattery({ tag: 'B1', zoneTag: 'AFT' })],
   equipment: [anEquipment({ tag: 'P1', zoneTag: 'HELM', currentMaxA: 3 })],
-  circuits: [aCircuit({ tag: 'F1', fedFromTag: 'B1', zoneTag: 'AFT', loadTags: ['P1'], protection: { device: 'blade fuse', ratedCurrentA: 5 } })],
+  circuits: [aCircuit({ tag: 'F1', fedFromTag: 'B1', zoneTag: 'AFT', loadTags: ['P1'], protection: aProtection('blade fuse', 5) })],
   cables: [aCable({ tag: 'W0', from: 'B1', to: 'F1', typeTag: '2x6' }), aCable({ tag: 'W1', from: 'F1', to: 'P1', typeTag: '2x6' })],
 })
 /** Something is missing in every calculation. */
@@ -31,10 +31,10 @@ const wanting = aVessel({
   ],
   circuits: [
     ...sound.circuits,
-    aCircuit({ tag: 'F2', fedFromTag: 'B1', zoneTag: 'AFT', loadTags: ['P2'], protection: { device: 'blade fuse', ratedCurrentA: 5 } }),
+    aCircuit({ tag: 'F2', fedFromTag: 'B1', zoneTag: 'AFT', loadTags: ['P2'], protection: aProtection('blade fuse', 5) }),
     aCircuit({ tag: 'F3', fedFromTag: 'B1', zoneTag: 'AFT', loadTags: ['P3'] }),
-    aCircuit({ tag: 'F4', fedFromTag: 'B1', zoneTag: 'AFT', loadTags: ['P4'], protection: { device: 'blade fuse', ratedCurrentA: 5 } }),
-    aCircuit({ tag: 'F5', fedFromTag: 'B1', zoneTag: 'AFT', loadTags: ['P5'], protection: { device: 'blade fuse', ratedCurrentA: 5 } }),
+    aCircuit({ tag: 'F4', fedFromTag: 'B1', zoneTag: 'AFT', loadTags: ['P4'], protection: aProtection('blade fuse', 5) }),
+    aCircuit({ tag: 'F5', fedFromTag: 'B1', zoneTag: 'AFT', loadTags: ['P5'], protection: aProtection('blade fuse', 5) }),
     aCircuit({ tag: 'A1.1', fedFromTag: 'A1', loadTags: ['P1'] }),
   ],
   cables: [

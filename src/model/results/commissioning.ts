@@ -1,0 +1,4 @@
+/** Measured values held against calculated ones. */
+import type { Finding } from '../../findings/finding.js'
+
+export interface CommissioningResults { readonly findings: readonly Finding[] }
