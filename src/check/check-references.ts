@@ -6,6 +6,7 @@ import {
   circuitFeedsItsSource, documentMissing, notANetworkSwitch, referenceOfWrongKind, referenceUnknown, terminalUnknown,
 } from './findings.js'
 import { found, subjectOf } from './found.js'
+import type { NamedThing } from '../load/named-things.js'
 import type { Expected } from './reference-fields.js'
 import { type Reference, referencesOf } from './references-of.js'
 import { fromTop, isBelowTop } from './schema/fields.js'
@@ -31,13 +32,19 @@ function unresolved(entry: SourceEntry, { name, field, span, expected }: Referen
   if (isModel && index.models.has(name)) return []
   const thing = isModel ? undefined : index.byTag.get(name)
   if (thing !== undefined) {
-    return index.kindsByTag.get(name)!.some(kind => expected.kinds.includes(kind)) ? [] : [found(referenceOfWrongKind, span, {
+    return mayStandThere(thing, expected, index) ? [] : [found(referenceOfWrongKind, span, {
       subject, field, evidence: {}, context: { named: name, found: thing.word, expected: expected.inWords },
     })]
   }
   return index.mayBeUnread(name) ? [] : [found(referenceUnknown, span, {
     subject, field, evidence: {}, context: { named: name, expected: expected.inWords, ...suggest(name, expected) },
   })]
+}
+
+/** By its kind; equipment also by what it must have, since only what gives an output can be a source. */
+function mayStandThere({ tag, node }: NamedThing, { kinds, equipmentNeeds }: Expected, index: ThingIndex): boolean {
+  const fitting = index.kindsByTag.get(tag)!.filter(kind => kinds.includes(kind))
+  return fitting.some(kind => kind !== 'equipment' || equipmentNeeds === undefined || ownOrModels(node, equipmentNeeds, index) !== null)
 }
 
 function unknownTerminal(entry: SourceEntry, { name, field, span, terminal }: Reference, index: ThingIndex): readonly LocatedFinding[] {
@@ -61,7 +68,7 @@ function noSwitch(entry: SourceEntry, { name, field, span }: Reference, index: T
 }
 
 function selfFeeding(circuit: SourceEntry): readonly LocatedFinding[] {
-  const source = textAt(circuit.node, 'fed-from')
+  const source = textAt(circuit.node, 'fed-from')?.split(':', 1)[0]
   return wordsOf(valueAt(circuit.node, 'loads')).filter(({ word }) => word === source).map(({ word, span }) =>
     found(circuitFeedsItsSource, span, { subject: subjectOf(circuit), field: 'loads', evidence: {}, context: { named: word } }))
 }

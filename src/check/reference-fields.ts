@@ -6,6 +6,8 @@ export interface Expected {
   readonly kinds: readonly NamedThing['kind'][]
   /** "a battery, busbar or panel" */
   readonly inWords: string
+  /** Key that equipment must have to stand there. */
+  readonly equipmentNeeds?: string
 }
 /** `list`: a list of names, or words in a text. `cable end`: a name, perhaps with `:terminal`. */
 type Form = 'name' | 'list' | 'cable end'
@@ -24,7 +26,7 @@ const model: Expected = { kinds: ['models'], inWords: 'a model' }
 const cableType: Expected = { kinds: ['cable-types'], inWords: 'a cable type' }
 const cable: Expected = { kinds: ['cables'], inWords: 'a cable' }
 const circuit: Expected = { kinds: ['circuits'], inWords: 'a circuit' }
-const supply: Expected = { kinds: ['batteries', 'busbars', 'panels', 'equipment'], inWords: 'a battery, busbar or panel, or equipment that gives an output' }
+const supply: Expected = { kinds: ['batteries', 'busbars', 'panels', 'equipment'], inWords: 'a battery, busbar or panel, or equipment with outputs', equipmentNeeds: 'outputs' }
 const load: Expected = { kinds: ['equipment', 'panels', 'busbars'], inWords: 'equipment, a panel or a busbar' }
 /** A switching module and a battery with its own electronics are devices on a bus too. */
 const device: Expected = { kinds: ['equipment', 'panels', 'batteries'], inWords: 'equipment, a panel or a battery' }

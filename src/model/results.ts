@@ -126,7 +126,7 @@ export interface CurrentPart {
   readonly tag: Tag
   readonly currentA: number
   readonly demandFactor: number
-  readonly from: 'maximum current' | 'typical current' | 'power' | 'circuit' | 'output'
+  readonly from: 'maximum current' | 'typical current' | 'power' | 'circuit' | 'output' | 'input'
 }
 /** Design current of a circuit in amperes, or null when it could not be worked out. */
 export function designCurrentA(feed: Pick<CircuitFeed, 'designCurrent'> | undefined): number | null {
@@ -149,6 +149,8 @@ export interface Segment {
    * known. A cable that supplies several circuits stands in each of them with that circuit's own current.
    */
   readonly currentA: number | null
+  /** Of that, or against it, what charging sources beyond put in towards the source; 0 where there is none, null when not known. */
+  readonly putInA: number | null
 }
 
 // --- conductors ------------------------------------------------------------------------------------------------------
@@ -160,7 +162,7 @@ export interface CableCapacity {
   /** The circuit it belongs to; null when none reaches it. */
   readonly circuitTag: Tag | null
   readonly outcome: Outcome<
-    { tableCurrentA: number; ambientFactor: number; bundleFactor: number },
+    { tableCurrentA: number; parallelCount: number; ambientFactor: number; bundleFactor: number },
     { currentCarryingCapacityA: number }
   >
   /** The row, column and conditions by which the table was entered, in words. */

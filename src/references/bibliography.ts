@@ -57,6 +57,41 @@ export const bibliography = {
     designation: 'IEC 60364-4-43', title: 'Low-voltage electrical installations. Protection against overcurrent', publisher: 'IEC', edition: null,
     standing: 'from memory', remark: 'A land rule: design current, rating and capacity in rising order.',
   },
+  'iec-60364-5-52': {
+    designation: 'IEC 60364-5-52', title: 'Low-voltage electrical installations. Selection and erection of electrical equipment. Wiring systems', publisher: 'IEC',
+    edition: null, standing: 'from memory', remark: 'A land rule for the voltage drop of a.c. circuits, used as advice.',
+  },
+  'nec-210': {
+    designation: 'NEC (NFPA 70)', title: 'National Electrical Code (NFPA 70), article 210: branch circuits', publisher: 'NFPA', edition: null,
+    standing: 'from memory', remark: 'A land rule, used as advice.',
+  },
+  'iec-60364-6': {
+    designation: 'IEC 60364-6', title: 'Low-voltage electrical installations. Verification', publisher: 'IEC', edition: null, standing: 'from memory',
+    remark: 'A land rule: least insulation resistance by voltage, table 6A.',
+  },
+  'iec-60896': {
+    designation: 'IEC 60896', title: 'Stationary lead-acid batteries', publisher: 'IEC', edition: null, standing: 'from memory',
+    remark: 'Parts 11 and 21: internal resistance and short-circuit current from two points of the discharge curve.',
+  },
+  'iec-60945': {
+    designation: 'IEC 60945', title: 'Maritime navigation and radiocommunication equipment and systems. General requirements', publisher: 'IEC', edition: null,
+    standing: 'from memory', remark: 'Variation of the supply voltage in which equipment must work.',
+  },
+  'iec-61008': {
+    designation: 'IEC 61008', title: 'Residual current operated circuit-breakers without integral overcurrent protection', publisher: 'IEC', edition: null,
+    standing: 'from memory', remark: 'Range of the tripping current and longest trip times of the general type.',
+  },
+  'abyc-a28': {
+    designation: 'ABYC A-28', title: 'Galvanic isolators', publisher: 'American Boat & Yacht Council', edition: null, standing: 'from memory', remark: null,
+  },
+  'ul-943': {
+    designation: 'UL 943', title: 'Ground-fault circuit-interrupters', publisher: 'UL Standards & Engagement', edition: null, standing: 'from memory',
+    remark: 'The curve of the longest trip time; its three usual points are repeated in makers’ leaflets.',
+  },
+  'iec-61008-1': {
+    designation: 'IEC 61008-1', title: 'Residual current operated circuit-breakers without integral overcurrent protection. Part 1: general rules',
+    publisher: 'IEC', edition: null, standing: 'from memory', remark: null,
+  },
   'nec-chapter-9': {
     designation: 'NEC (NFPA 70)', title: 'National Electrical Code (NFPA 70), chapter 9, table 1: conduit fill', publisher: 'NFPA', edition: null, standing: 'published',
     remark: 'A land rule, used as advice.',
@@ -68,6 +103,21 @@ export const bibliography = {
   'iso-8820-5': {
     designation: 'ISO 8820-5', title: 'Road vehicles. Fuse-links. Part 5: fuse-links with axial terminals, strip fuse-links', publisher: 'ISO', edition: null,
     standing: 'from memory', remark: null,
+  },
+  'nec-430': {
+    designation: 'NEC (NFPA 70)', title: 'National Electrical Code (NFPA 70), articles 310 and 430: conductors in parallel, motors', publisher: 'NFPA', edition: null,
+    standing: 'from memory', remark: 'Land rules, used as advice.',
+  },
+  'iec-60269': {
+    designation: 'IEC 60269', title: 'Low-voltage fuses', publisher: 'IEC', edition: null, standing: 'from memory', remark: 'Made for a.c.; used as advice.',
+  },
+  'sae-j537': {
+    designation: 'SAE J537', title: 'Storage batteries: cold cranking test', publisher: 'SAE International', edition: null, standing: 'from memory',
+    remark: 'A 12 V battery gives its cold cranking current at −18 °C for 30 s and then still has 7.2 V.',
+  },
+  'vessel-data': {
+    designation: 'the vessel’s data', title: 'Recorded in the data of this vessel: plates, makers’ papers, rules agreed for her', publisher: '', edition: null,
+    standing: 'published', remark: 'As good as the reading of whoever recorded it.',
   },
   'ul-248-15': {
     designation: 'UL 248-15', title: 'Low-voltage fuses. Part 15: class T fuses', publisher: 'UL Standards & Engagement', edition: null,

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { check } from '../../src/check/check.js'
 import type { ItemBase } from '../../src/model/vessel.js'
+import { aBattery, aDuty, aMeasurement, aMode, anEquipment, anOutput, aProtection } from '../support/vessel-builder.js'
 import { changed, type Files, smallVessel, smallVesselAttached, sourceOf } from '../support/vessel-files.js'
 
 const vesselOf = (files: Files, catalogue?: Files) => {
@@ -13,6 +14,15 @@ const vessel = vesselOf(smallVessel)
 const item = (tag: string, name: string, own: Partial<ItemBase> = {}): ItemBase => ({
   tag, name, zoneTag: null, systemTag: null, pointTag: null, location: null, maker: null, model: null, serial: null, status: null, notes: null, documents: [], ...own,
 })
+
+const noBatteryFacts = {
+  ratedTimeH: null, peukertNumber: null, internalResistanceMilliOhm: null, shortCircuitCurrentA: null, depthOfDischargePercent: null,
+  chargeCurrentMaxA: null, dischargeCurrentMaxA: null, blocks: null,
+}
+const noFacts = {
+  startingCurrentA: null, makersFuseA: null, outputs: [], efficiencyPercent: null, peakPowerW: null, loadColumn: null, safetyService: null,
+  dataFromTags: [], residualCurrentA: null, tripTimeMs: null, galvanicIsolationTag: null, polarityIndicatorTag: null,
+}
 
 describe('the small vessel, field by field', () => {
   test('identity, document control and conditions', () => {
@@ -27,6 +37,7 @@ describe('the small vessel, field by field', () => {
     expect([vessel.basis, vessel.units]).toEqual(['iso', 'metric'])
     expect(vessel.conditions).toEqual({
       ambientCBySpace: { interior: 30, machinery: 55, bilge: 30, battery: 30, deck: 30, mast: 30, cockpit: 30, locker: 30 }, cableTailM: 0.4,
+      latitudeDeg: null, deviceDistanceMm: null,
     })
     expect(vessel.changes).toEqual([{ issue: 'A', date: '2026-05-04', by: null, what: 'First issue.', why: null }])
   })
@@ -55,36 +66,36 @@ describe('the small vessel, field by field', () => {
         // The pound is 0.45359237 kg since the same agreement.
         massKg: expect.closeTo(0.90718474, 9), supplyMinV: 9, supplyMaxV: 32, currentTypicalA: 0.8, currentMaxA: 1.5, powerW: null, loadEquivalencyNumber: 2,
         ports: [{ name: 'power', kind: 'power', speedMbitPerS: null, powerClass: null }, { name: 'net', kind: 'ethernet', speedMbitPerS: 1000, powerClass: 3 }],
-        address: null,
+        address: null, ...noFacts,
       },
       {
         ...item('K1', 'Network switch', { zoneTag: 'helm' }), kind: 'network switch', description: null, software: null, positionM: null, massKg: null, supplyMinV: null,
-        supplyMaxV: null, currentTypicalA: null, currentMaxA: null, powerW: null, loadEquivalencyNumber: null, ports: [], address: null,
+        supplyMaxV: null, currentTypicalA: null, currentMaxA: null, powerW: null, loadEquivalencyNumber: null, ports: [], address: null, ...noFacts,
       },
       {
         ...item('X9', 'Spare connector'), kind: 'other', description: null, software: null, positionM: null, massKg: null, supplyMinV: null,
-        supplyMaxV: null, currentTypicalA: null, currentMaxA: null, powerW: null, loadEquivalencyNumber: null, ports: [], address: null,
+        supplyMaxV: null, currentTypicalA: null, currentMaxA: null, powerW: null, loadEquivalencyNumber: null, ports: [], address: null, ...noFacts,
       },
     ])
-    expect(vessel.batteries).toEqual([{ ...item('G1', 'House battery', { zoneTag: 'engine-space' }), chemistry: 'lfp', nominalVoltageV: 12, capacityAh: 200, crankingCurrentA: null }])
+    expect(vessel.batteries).toEqual([{ ...item('G1', 'House battery', { zoneTag: 'engine-space' }), chemistry: 'lfp', nominalVoltageV: 12, capacityAh: 200, crankingCurrentA: null, ...noBatteryFacts }])
     expect(vessel.busbars).toEqual([{ ...item('X1', 'Positive busbar', { zoneTag: 'engine-space' }), ratedCurrentA: 150, polarity: 'positive' }])
-    expect(vessel.panels).toEqual([{ ...item('A1', 'Helm panel', { zoneTag: 'helm' }), kind: 'fuse panel', ways: 6, ratedCurrentA: null }])
+    expect(vessel.panels).toEqual([{ ...item('A1', 'Helm panel', { zoneTag: 'helm' }), kind: 'fuse panel', ways: 6, ratedCurrentA: null, networkLoss: null }])
   })
 
   test('circuits', () => {
     const circuit = {
       purpose: null, way: null, unprotectedReason: null, loadClass: 'general', designCurrentA: null, demandFactor: 1, normalState: 'closed', zoneTag: null, location: null,
-      manualBypass: null, returnCableTags: [],
+      manualBypass: null, returnCableTags: [], fedFromTerminal: null, interlockTag: null, networkLoss: null,
     }
     expect(vessel.circuits).toEqual([
-      { ...circuit, tag: 'F1', name: 'Main', fedFromTag: 'G1', protection: { device: 'class T fuse', ratedCurrentA: 100 }, loadTags: ['X1'], zoneTag: 'engine-space' },
-      { ...circuit, tag: 'F2', name: 'Feeder of the helm panel', fedFromTag: 'X1', protection: { device: 'bolt-in fuse, small', ratedCurrentA: 30 }, loadTags: ['A1'], demandFactor: 0.6 },
-      { ...circuit, tag: 'A1.1', name: 'Helm display', fedFromTag: 'A1', way: 1, protection: { device: 'blade fuse', ratedCurrentA: 5 }, loadClass: 'critical', loadTags: ['P1', 'K1'] },
+      { ...circuit, tag: 'F1', name: 'Main', fedFromTag: 'G1', protection: aProtection('class T fuse', 100), loadTags: ['X1'], zoneTag: 'engine-space' },
+      { ...circuit, tag: 'F2', name: 'Feeder of the helm panel', fedFromTag: 'X1', protection: aProtection('bolt-in fuse, small', 30), loadTags: ['A1'], demandFactor: 0.6 },
+      { ...circuit, tag: 'A1.1', name: 'Helm display', fedFromTag: 'A1', way: 1, protection: aProtection('blade fuse', 5), loadClass: 'critical', loadTags: ['P1', 'K1'] },
     ])
   })
 
   test('cables', () => {
-    const cable = { name: null, routeTags: null, lengthM: null, serviceLoopM: 0, labelFrom: null, labelTo: null, status: null, notes: null }
+    const cable = { name: null, routeTags: null, lengthM: null, serviceLoopM: 0, parallelCount: 1, labelFrom: null, labelTo: null, status: null, notes: null }
     const end = (tag: string, terminal: string | null = null) => ({ tag, terminal })
     expect(vessel.cableTypes).toEqual([
       { tag: '2x2.5', name: 'Two-core', use: 'power', cores: 2, size: { system: 'mm2', designation: '2.5', crossSectionMm2: 2.5 }, insulationC: 105, tinned: true, outerDiameterMm: 9, shielded: null },
@@ -121,6 +132,7 @@ describe('what is left out', () => {
     const { conditions } = vesselOf({ 'vessel.yaml': `vessel: {name: Tern, basis: ${basis}}` })
     expect(conditions).toEqual({
       ambientCBySpace: { interior: 30, machinery: machineryC, bilge: 30, battery: 30, deck: 30, mast: 30, cockpit: 30, locker: 30 }, cableTailM: 0.5,
+      latitudeDeg: null, deviceDistanceMm: null,
     })
   })
 
@@ -176,5 +188,79 @@ describe('the voltage-drop class that is left out', () => {
   })
   test('gives way to the author’s word', () => {
     expect(classOf('bilge pump', ', load-class: general')).toBe('general')
+  })
+})
+
+describe('sources, use and readings', () => {
+  const files = {
+    'vessel.yaml': 'vessel: {name: Tern, basis: iso, conditions: {latitude: 50.5 °S, device-distance: 300 mm}}',
+    'power.yaml': `
+batteries:
+  - {tag: G1, name: House, nominal-voltage: 24 V, chemistry: agm, rated-time: 1200 min, peukert: 1.15, depth-of-discharge: 50 %, charge-current-max: 80 A, discharge-current-max: 300 A, blocks: {series: 2, parallel: 3, voltage: 12 V, capacity: 100 Ah, internal-resistance: 0.004 ohm, short-circuit-current: 2400 A, cranking-current: 700 A}}
+models:
+  - {model: conv, title: Conv, kind: inverter charger, efficiency: 88 %, outputs: [{terminal: ac, form: ac, voltage: 230 V, frequency: 50 Hz, current: 7 A, short-circuit-current: 20 A, neutral-bonded: true}, {terminal: dc, voltage: 24 V, current: 40 A}]}
+equipment:
+  - {tag: T1, name: Inverter, model: conv}
+  - {tag: X1, name: Inlet, kind: shore inlet, outputs: [{voltage: 230 V}], galvanic-isolation: R1, polarity-indicator: P1}
+  - {tag: G2, name: Alternator, kind: alternator, outputs: [{voltage: 24 V, current: 60 A, curve: [{speed: 1500 rpm, current: 20 A}]}]}
+  - {tag: R1, name: Isolator, kind: galvanic isolator}
+  - {tag: P1, name: Lamp, kind: polarity indicator, data-from: [G1 T1], safety-service: alarms, load-column: a, starting-current: 3 A, makers-fuse: 500 mA, peak-power: 100 W}
+  - {tag: F9, name: RCD, kind: residual-current device, residual-current: 30 mA, trip-time: 0.1 s}
+circuits:
+  - {tag: F1, name: Sockets, fed-from: T1:ac, interlock: F9, network-loss: hold, protection: {type: circuit breaker, rating: 10 A, interrupting-capacity: 3 kA, voltage-rating: 240 V, poles: 2, residual-current: 30 mA, trip-time: 40 ms, distance: 15 cm, enclosed: yes}}
+operating-modes:
+  - {tag: anchor, name: At anchor, days: 7, month: 7, sunshine: 60 %, start-charge: 90 %}
+duties:
+  - {item: P1, mode: anchor, hours: 18:30-23:00 22:00-06:00, duty: 40 %, current: 2 A}
+  - {item: G2, mode: anchor, speed: 1500 rpm}
+measurements:
+  - {number: "7", subject: F1, at: P1, date: 2026-05-04, voltage: 229 V, insulation: 2 Gohm, trip-time: 28 ms, residual-current: 22 mA, polarity: right, internal-resistance: 1.2 mohm}
+`.replace('[G1 T1]', 'G1 T1').replace('3 kA', '3000 A'),
+  }
+  const made = vesselOf(files)
+
+  test('conditions, battery and its blocks', () => {
+    expect(made.conditions).toMatchObject({ latitudeDeg: -50.5, deviceDistanceMm: 300 })
+    expect(made.batteries).toEqual([aBattery({
+      tag: 'G1', name: 'House', nominalVoltageV: 24, chemistry: 'agm', ratedTimeH: 20, peukertNumber: 1.15, depthOfDischargePercent: 50, chargeCurrentMaxA: 80,
+      dischargeCurrentMaxA: 300,
+      blocks: { seriesCount: 2, parallelCount: 3, nominalVoltageV: 12, capacityAh: 100, internalResistanceMilliOhm: 4, shortCircuitCurrentA: 2400, crankingCurrentA: 700 },
+    })])
+  })
+
+  test('outputs, their form by the kind of equipment unless said', () => {
+    const [inverter, inlet, alternator, , lamp, device] = made.equipment
+    expect(inverter).toEqual(anEquipment({ tag: 'T1', name: 'Inverter', model: 'Conv', kind: 'inverter charger', efficiencyPercent: 88, outputs: [
+      anOutput({ terminal: 'ac', form: 'ac', nominalVoltageV: 230, frequencyHz: 50, ratedCurrentA: 7, shortCircuitCurrentA: 20, neutralBonded: true }),
+      anOutput({ terminal: 'dc', nominalVoltageV: 24, ratedCurrentA: 40 }),
+    ] }))
+    expect(inlet).toMatchObject({ outputs: [anOutput({ form: 'ac', nominalVoltageV: 230 })], galvanicIsolationTag: 'R1', polarityIndicatorTag: 'P1' })
+    expect(alternator?.outputs).toEqual([anOutput({ nominalVoltageV: 24, ratedCurrentA: 60, curve: [{ speedRpm: 1500, currentA: 20 }] })])
+    expect(lamp).toMatchObject({ dataFromTags: ['G1', 'T1'], safetyService: 'alarms', loadColumn: 'a', startingCurrentA: 3, makersFuseA: 0.5, peakPowerW: 100 })
+    expect(device).toMatchObject({ residualCurrentA: 0.03, tripTimeMs: 100 })
+  })
+
+  test('a circuit fed from an output, and its device', () => {
+    expect(made.circuits[0]).toMatchObject({
+      fedFromTag: 'T1', fedFromTerminal: 'ac', interlockTag: 'F9', networkLoss: 'hold',
+      protection: aProtection('circuit breaker', 10, { interruptingCapacityA: 3000, voltageRatingV: 240, poles: 2, residualCurrentA: 0.03, tripTimeMs: 40, distanceM: 0.15, enclosed: true }),
+    })
+  })
+
+  test('modes, duties with hours over midnight, readings', () => {
+    expect(made.operatingModes).toEqual([aMode({ tag: 'anchor', name: 'At anchor', daysCount: 7, monthNumber: 7, sunshinePercent: 60, startChargePercent: 90 })])
+    expect(made.duties).toEqual([
+      aDuty({ itemTag: 'P1', modeTag: 'anchor', periods: [{ fromH: 18.5, toH: 23 }, { fromH: 22, toH: 30 }], dutyPercent: 40, currentA: 2 }),
+      aDuty({ itemTag: 'G2', modeTag: 'anchor', speedRpm: 1500 }),
+    ])
+    expect(made.measurements).toEqual([aMeasurement({
+      number: '7', subjectTag: 'F1', atTag: 'P1', date: '2026-05-04', voltageV: 229, insulationMOhm: 2000, tripTimeMs: 28, residualCurrentA: 0.022,
+      polarity: 'right', internalResistanceMilliOhm: 1.2,
+    })])
+  })
+
+  test('a circuit is not fed from equipment that gives nothing', () => {
+    const { findings } = check(sourceOf({ ...files, 'power.yaml': files['power.yaml'].replace('fed-from: T1:ac', 'fed-from: P1') }, { attached: smallVesselAttached }))
+    expect(findings.map(({ id }) => id)).toEqual(['REF104'])
   })
 })

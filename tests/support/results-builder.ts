@@ -58,5 +58,5 @@ function aFeed({ chain, source = 'G1', voltageV = 12, designCurrentA = null, sup
 
 function aSegment(given: string, parent: number | null): Segment {
   const [cableTag = '', nearTag = '', farTag = '', current = '?'] = given.split(' ')
-  return { cableTag, nearTag, farTag, parent, currentA: current === '?' ? null : Number(current) }
+  return { cableTag, nearTag, farTag, parent, currentA: current === '?' ? null : Number(current), putInA: 0 }
 }

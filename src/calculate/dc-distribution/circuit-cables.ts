@@ -10,43 +10,64 @@ export interface CableUse {
   readonly circuit: Circuit
   /** What it carries for this circuit; null when not known. */
   readonly currentA: number | null
+  /** What charging sources put in through it towards the source of this circuit; null when not known. */
+  readonly putInA: number | null
+  /** The circuit is for charging: it draws nothing. */
+  readonly charges: boolean
 }
 export type CableUses = ReadonlyMap<Tag, readonly CableUse[]>
 
 /** Cables on the way out as walked, and on the way back as the author named them, each with every circuit that uses it. */
 export function cableUses(vessel: Vessel, feeding: FeedingResults): CableUses {
   const uses = new Map<Tag, CableUse[]>()
-  const add = (circuit: Circuit, cableTag: Tag, currentA: number | null): void => {
+  const add = (cableTag: Tag, use: CableUse): void => {
     const known = uses.get(cableTag)
-    if (known === undefined) uses.set(cableTag, [{ circuit, currentA }])
-    else known.push({ circuit, currentA })
+    if (known === undefined) uses.set(cableTag, [use])
+    else known.push(use)
   }
   for (const circuit of vessel.circuits) {
     const feed = feeding.byCircuit.get(circuit.tag)
-    for (const { cableTag, currentA } of [...feed?.supplySegments ?? [], ...feed?.segments ?? []]) add(circuit, cableTag, currentA)
-    for (const cableTag of circuit.returnCableTags) add(circuit, cableTag, designCurrentA(feed))
+    const charges = feed?.infeed?.only ?? false
+    for (const { cableTag, currentA, putInA } of [...feed?.supplySegments ?? [], ...feed?.segments ?? []]) add(cableTag, { circuit, currentA, putInA, charges })
+    const putInA = feed?.infeed == null ? 0 : feed.infeed.currentA
+    for (const cableTag of circuit.returnCableTags) add(cableTag, { circuit, currentA: designCurrentA(feed), putInA, charges })
   }
   return uses
 }
 
 /**
  * What a cable carries for all the circuits that use it: as in a feeder, the sum of what each draws times its demand
- * factor, but never less than what one of them draws alone. Circuits with the demand factor 0 put current in: what they
- * put in together flows the other way, and the larger of the two counts. Normally open circuits and those exempt from the rules for
- * conductors (engine starting) count only where nothing else uses the cable. Null when a current is not known.
+ * factor, but never less than what one of them draws alone. What charging sources put in flows the other way, and the
+ * larger of the two counts. Normally open circuits and those exempt from the rules for conductors (engine starting) count
+ * only where nothing else uses the cable. Null when a current is not known.
  */
 export function currentInA(rule: ProtectionRule, uses: readonly CableUse[]): number | null {
-  const regular = uses.filter(({ circuit }) => circuit.normalState === 'closed' && exemptionOf(rule, circuit) === null)
   let sumA = 0
   let largestA = 0
-  let chargingA = 0
-  for (const { circuit, currentA } of regular.length > 0 ? regular : uses) {
+  for (const { circuit, currentA, charges } of countedUses(rule, uses)) {
+    if (charges) continue
     if (currentA === null) return null
     sumA += currentA * circuit.demandFactor
     largestA = Math.max(largestA, currentA)
-    if (circuit.demandFactor === 0) chargingA += currentA
   }
-  return Math.max(sumA, largestA, chargingA)
+  const chargingA = putIntoA(rule, uses)
+  return chargingA === null ? null : Math.max(sumA, largestA, chargingA)
+}
+
+/**
+ * What charging sources put in through a cable together: of several circuits in one chain the feeder's, which holds the
+ * others' already; of circuits side by side the sum. Null when one is not known.
+ */
+export function putIntoA(rule: ProtectionRule, uses: readonly CableUse[]): number | null {
+  const counted = countedUses(rule, uses)
+  if (counted.some(({ putInA }) => putInA === null)) return null
+  const sumWhere = (charges: boolean) => counted.reduce((sum, use) => sum + (use.charges === charges ? use.putInA! : 0), 0)
+  return Math.max(sumWhere(true), sumWhere(false))
+}
+
+function countedUses(rule: ProtectionRule, uses: readonly CableUse[]): readonly CableUse[] {
+  const regular = uses.filter(({ circuit }) => circuit.normalState === 'closed' && exemptionOf(rule, circuit) === null)
+  return regular.length > 0 ? regular : uses
 }
 
 /** The exemption under which a circuit has no overcurrent protection; null when it is protected or gives another reason. */
@@ -65,9 +86,12 @@ export interface PathCable {
   readonly returnAssumedAlike: boolean
 }
 
-/** The cables of one circuit to what it supplies, supply side first, and back; or why they are not known. */
+/**
+ * The cables of one circuit to what it supplies, supply side first, and back; or why they are not known. With `charging`
+ * they carry what is put in, else what is drawn.
+ */
 export function pathWithin(
-  vessel: Vessel, rule: ProtectionRule, circuit: Circuit, feed: CircuitFeed, toTag: Tag, uses: CableUses,
+  vessel: Vessel, rule: ProtectionRule, circuit: Circuit, feed: CircuitFeed, toTag: Tag, uses: CableUses, charging = feed.infeed?.only ?? false,
 ): readonly PathCable[] | Reason {
   const { cables } = lookup(vessel)
   const wayOut = segmentsTo(feed.segments, toTag)
@@ -76,19 +100,21 @@ export function pathWithin(
   if ('reason' in wayBack) return wayBack
   const returnNamed = circuit.returnCableTags.length > 0
   const carried = (cableTag: Tag, ownA: number | null): number | null => {
-    const sharedA = currentInA(rule, uses.get(cableTag) ?? [])
+    const sharedA = (charging ? putIntoA : currentInA)(rule, uses.get(cableTag) ?? [])
     return ownA === null || sharedA === null ? null : Math.max(ownA, sharedA)
   }
   return [
-    ...[...feed.supplySegments, ...wayOut].map(({ cableTag, currentA }): PathCable => {
+    ...[...feed.supplySegments, ...wayOut].map(({ cableTag, currentA, putInA }): PathCable => {
       const both = cables.get(cableTag)?.carries === 'both'
       return {
-        circuitTag: circuit.tag, cableTag, currentA: carried(cableTag, currentA),
+        circuitTag: circuit.tag, cableTag, currentA: carried(cableTag, charging ? putInA : currentA),
         timesLength: both || !returnNamed ? 2 : 1, returnAssumedAlike: !both && !returnNamed,
       }
     }),
-    ...wayBack.map((cableTag): PathCable =>
-      ({ circuitTag: circuit.tag, cableTag, currentA: carried(cableTag, designCurrentA(feed)), timesLength: 1, returnAssumedAlike: false })),
+    ...wayBack.map((cableTag): PathCable => {
+      const ownA = !charging ? designCurrentA(feed) : feed.infeed === null ? 0 : feed.infeed.currentA
+      return { circuitTag: circuit.tag, cableTag, currentA: carried(cableTag, ownA), timesLength: 1, returnAssumedAlike: false }
+    }),
   ]
 }
 

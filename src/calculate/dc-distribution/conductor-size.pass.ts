@@ -65,7 +65,7 @@ function needsOf(shared: Shared, circuit: Circuit): Needs | Reason {
   if ('reason' in longest) return longest
   const feeder = dropAbove(shared, circuit, feed.chain)
   if ('reason' in feeder) return feeder
-  const limitV = (dropLimit(vessel, basis, circuit, longest.loadTag).value / 100) * feed.nominalVoltageV
+  const limitV = (dropLimit(vessel, basis, circuit, feed.supplyForm, longest.loadTag).value / 100) * feed.nominalVoltageV
   const allowedDropV = limitV - feeder.voltageDropV
   if (!(allowedDropV > 0)) return { reason: 'the feeders above lose all the voltage that the limit allows' }
   const conditions = conditionsOf(shared, cableTagsOf(circuit, feed), feed.nominalVoltageV)
@@ -133,7 +133,7 @@ function asFitted({ vessel, basis, feeding }: Shared, circuit: Circuit, needs: N
   const [cableTag, ...others] = cableTagsOf(circuit, feeding.byCircuit.get(circuit.tag))
   if (cableTag === undefined || others.length > 0) return null
   const { size } = conductorOf(vessel, cableTag)
-  if (size === null || !(needs.designCurrentA > 0)) return null
+  if (size === null || lookup(vessel).cables.get(cableTag)?.parallelCount !== 1 || !(needs.designCurrentA > 0)) return null
   const rule = dropRule(basis)
   return {
     cableTag,
@@ -145,7 +145,7 @@ function asFitted({ vessel, basis, feeding }: Shared, circuit: Circuit, needs: N
 /** 0 where the table does not hold the size. */
 function capacityA(basis: Basis, size: ConductorSize, { insulationC, ambientFactor, bundleFactor }: Demands): number {
   const entry = enterAmpacityTable(basis.ampacity, size, insulationC)
-  return 'reason' in entry ? 0 : currentCarryingCapacity({ tableCurrentA: entry.currentA, ambientFactor, bundleFactor }).currentCarryingCapacityA
+  return 'reason' in entry ? 0 : currentCarryingCapacity({ tableCurrentA: entry.currentA, parallelCount: 1, ambientFactor, bundleFactor }).currentCarryingCapacityA
 }
 
 /** Conditions for the drop by resistance; `allowedDropV` null: that of the feeders above is not known. */

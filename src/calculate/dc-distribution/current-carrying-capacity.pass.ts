@@ -67,7 +67,7 @@ function capacityOf(
   const bundle = bundleFactorOf(basis.bundle, around, feeding.byCircuit.get(circuitTag)?.nominalVoltageV ?? null)
   if ('reason' in bundle) return notComputed(circuitTag, bundle.reason)
 
-  const outcome = runMethod(method, { tableCurrentA: entry.currentA, ambientFactor: ambient.factor, bundleFactor: bundle.factor })
+  const outcome = runMethod(method, { tableCurrentA: entry.currentA, parallelCount: cable.parallelCount, ambientFactor: ambient.factor, bundleFactor: bundle.factor })
   const exemption = commonExemption(basis, use)
   const currentA = exemption === null ? currentInA(basis.protection, use) : null
   const capacityA = outcome.status === 'computed' ? outcome.output.currentCarryingCapacityA : null

@@ -5,7 +5,7 @@ import {
   cableLengthM, type CapacityResults, type CircuitDrop, type CircuitFeed, type DropStep, type FeedingResults, type LoadDrop,
   type RoutingResults, type VoltageDropResults,
 } from '../../model/results.js'
-import type { Circuit, Tag, Vessel } from '../../model/vessel.js'
+import type { Circuit, SupplyForm, Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
 import { compare } from '../compare.js'
 import { runMethod } from '../run-method.js'
@@ -32,9 +32,11 @@ export function voltageDropPass(
   return { byCircuit, findings }
 }
 
-/** The limit for a branch of a circuit: that of main feeders to a panel or busbar, else that of the circuit's class. */
-export const dropLimit = (vessel: Vessel, basis: Basis, circuit: Circuit, loadTag: Tag): Limit =>
-  basis.voltageDropPercent[isDistributionPoint(vessel, loadTag) ? 'feeder' : circuit.loadClass]
+/** The limit for a branch of a circuit: that of a.c., of main feeders to a panel or busbar, else that of the circuit's class. */
+export function dropLimit(vessel: Vessel, basis: Basis, circuit: Circuit, form: SupplyForm | null, loadTag: Tag): Limit {
+  if (form === 'ac') return basis.voltageDropPercent.ac
+  return basis.voltageDropPercent[isDistributionPoint(vessel, loadTag) ? 'feeder' : circuit.loadClass]
+}
 
 interface Shared {
   readonly vessel: Vessel
@@ -79,7 +81,7 @@ function dropToLoad(shared: Shared, circuit: Circuit, feed: CircuitFeed, loadTag
     (sum, { physical }) => (sum === null || physical.status === 'not computed' ? null : sum + physical.output.voltageDropV), 0,
   )
   const inPercent = (dropV: number): number => voltageDropPercent({ voltageDropV: dropV, nominalVoltageV }).voltageDropPercent
-  const limit = dropLimit(shared.vessel, shared.basis, circuit, loadTag)
+  const limit = dropLimit(shared.vessel, shared.basis, circuit, feed.supplyForm, loadTag)
   const physicalDropPercent = physicalDropV === null ? null : inPercent(physicalDropV)
   return {
     loadTag,
@@ -97,12 +99,14 @@ function dropToLoad(shared: Shared, circuit: Circuit, feed: CircuitFeed, loadTag
 /** Every cable from the source to the load, through each circuit of the chain to the point that feeds the next. */
 function pathFromSource({ vessel, basis, feeding, uses }: Shared, feed: CircuitFeed, loadTag: Tag): readonly PathCable[] | Reason {
   const { circuits } = lookup(vessel)
+  // A charging circuit loses voltage from its charging source back to the battery, through the feeders as well.
+  const charging = feed.infeed?.only ?? false
   const path: PathCable[] = []
   for (const [i, circuitTag] of feed.chain.entries()) {
     const next = feed.chain[i + 1]
     const circuit = circuits.get(circuitTag)!
     const toTag = next === undefined ? loadTag : circuits.get(next)!.fedFromTag
-    const within = pathWithin(vessel, basis.protection, circuit, feeding.byCircuit.get(circuitTag)!, toTag, uses)
+    const within = pathWithin(vessel, basis.protection, circuit, feeding.byCircuit.get(circuitTag)!, toTag, uses, charging)
     if ('reason' in within) return within
     path.push(...within)
   }
@@ -117,12 +121,13 @@ function stepOf(shared: Shared, { circuitTag, cableTag, currentA, timesLength, r
   const { size } = conductorOf(vessel, cableTag)
   if (size === null) return { reason: `the conductor size of cable ${cableTag} is not recorded` }
   const conductorLengthM = timesLength * lengthM
+  const eachA = currentA / (lookup(vessel).cables.get(cableTag)?.parallelCount ?? 1)
   return {
     circuitTag,
     cableTag,
     returnAssumedAlike,
-    byBasis: dropRule(basis).drop(currentA, conductorLengthM, size),
-    physical: physicalDrop(shared, cableTag, currentA, conductorLengthM),
+    byBasis: dropRule(basis).drop(eachA, conductorLengthM, size),
+    physical: physicalDrop(shared, cableTag, eachA, conductorLengthM),
   }
 }
 
@@ -144,7 +149,7 @@ function physicalDrop({ vessel, routing, capacity }: Shared, cableTag: Tag, curr
 function temperatureC(around: ReturnType<typeof surroundings>, capacity: CapacityResults, cableTag: Tag, currentA: number, insulationC: number): number {
   const outcome = capacity.byCable.get(cableTag)?.outcome
   if ('reason' in around || outcome?.status !== 'computed') return insulationC
-  const { currentCarryingCapacityA } = outcome.output
+  const currentCarryingCapacityA = outcome.output.currentCarryingCapacityA / outcome.input.parallelCount
   const temperature = runMethod(conductorTemperatureMethod, { ambientC: around.hottest.ambientC, insulationC, currentA, currentCarryingCapacityA })
   return temperature.status === 'computed' ? temperature.output.conductorTemperatureC : insulationC
 }

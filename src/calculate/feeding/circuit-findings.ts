@@ -5,7 +5,6 @@ import type { CircuitFeed } from '../../model/results.js'
 import type { Circuit, Equipment, Tag, Vessel } from '../../model/vessel.js'
 import { equipmentKind } from '../../references/equipment-kinds.js'
 import type { Backbones } from './backbones.js'
-import { isAcCircuit } from './demand.js'
 import {
   circuitsJoined, circuitWithoutCables, demandOnNoCircuit, loadNotListed, loadNotReached, removedLoadListed,
 } from './findings.js'
@@ -22,7 +21,6 @@ export function circuitFindings(vessel: Vessel, circuit: Circuit, feed: CircuitF
     const loads = `${inWords(removed)} ${removed.length === 1 ? 'is' : 'are'}`
     findings.push(find(removedLoadListed, { ...about('loadTags'), evidence: {}, context: { loads } }))
   }
-  if (isAcCircuit(vessel, circuit)) return findings
 
   if (feed.unreachedTags.length > 0) {
     const kind = hasCableOutwards(vessel, circuit, feed) ? loadNotReached : circuitWithoutCables

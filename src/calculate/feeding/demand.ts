@@ -1,30 +1,45 @@
-/** How much current each circuit is designed for: from the loads up through the feeders. */
+/** How much current each circuit is designed for: from the loads up through the feeders; and what charging sources put in. */
 import { inWords } from '../../findings/words.js'
 import { lookup } from '../../model/lookup.js'
-import { type CircuitFeed, type CurrentPart, designCurrentA } from '../../model/results.js'
-import type { Circuit, Equipment, Tag, Vessel } from '../../model/vessel.js'
+import { type CircuitFeed, type CurrentPart, designCurrentA, type Infeed } from '../../model/results.js'
+import type { Circuit, Equipment, Output, Tag, Vessel } from '../../model/vessel.js'
 import { runMethod } from '../run-method.js'
+import { converterInputMethod } from '../sources/converter-input.calc.js'
+import { usualEfficiencyPercent } from '../sources/efficiency.js'
+import type { CircuitCables } from './circuit-walk.js'
 import { designCurrent, designCurrentMethod } from './design-current.calc.js'
 import { loadCurrentMethod } from './load-current.calc.js'
-import { feederOf, type Supplies } from './supply.js'
+import { meetingOf } from './meeting.js'
+import { feederOf, type Source, type Supplies } from './supply.js'
 
-export type Demand = Pick<CircuitFeed, 'designCurrent' | 'currentParts'>
+export type Demand = Pick<CircuitFeed, 'designCurrent' | 'currentParts' | 'infeed'>
+/** What flows at one load, panel or busbar of a circuit; null where it is not known. */
+export interface Flow {
+  readonly drawnA: number | null
+  readonly putInA: number | null
+}
 export interface Demands {
   ofCircuit(circuit: Circuit): Demand
-  /** Current drawn at a load, panel or busbar of that circuit, or null when not known. */
-  atLoad(circuit: Circuit, tag: Tag): number | null
+  atLoad(circuit: Circuit, tag: Tag): Flow
 }
 
 /** What was found for some loads, and why some were left out. */
-interface Gathered { readonly parts: readonly CurrentPart[]; readonly reasons: readonly string[] }
-
-/** An a.c. circuit is listed and drawn, and not calculated yet. */
-export function isAcCircuit(vessel: Vessel, circuit: Circuit): boolean {
-  const { cablesAt, cableTypes } = lookup(vessel)
-  return (cablesAt.get(circuit.tag) ?? []).some(({ typeTag }) => cableTypes.get(typeTag ?? '')?.use === 'ac power')
+interface Gathered {
+  readonly parts: readonly CurrentPart[]
+  readonly reasons: readonly string[]
+  /** From charging sources; a current that is not recorded leaves its part out, and is counted. */
+  readonly putIn: readonly CurrentPart[]
+  readonly putInUnknown: boolean
 }
+const nothing: Gathered = { parts: [], reasons: [], putIn: [], putInUnknown: false }
+const together = (all: readonly Gathered[]): Gathered => ({
+  parts: all.flatMap(({ parts }) => parts),
+  reasons: all.flatMap(({ reasons }) => reasons),
+  putIn: all.flatMap(({ putIn }) => putIn),
+  putInUnknown: all.some(({ putInUnknown }) => putInUnknown),
+})
 
-export function demandsOf(vessel: Vessel, supplies: Supplies): Demands {
+export function demandsOf(vessel: Vessel, supplies: Supplies, cablesOf: ReadonlyMap<Tag, CircuitCables>): Demands {
   const { equipment, panels, busbars, circuitsFedFrom, cablesAt } = lookup(vessel)
   const known = new Map<Tag, Demand>()
   const underWay = new Set<Tag>()
@@ -41,63 +56,123 @@ export function demandsOf(vessel: Vessel, supplies: Supplies): Demands {
   }
 
   function workedOut(circuit: Circuit): Demand {
-    if (isAcCircuit(vessel, circuit)) return notComputed(['a.c. circuits are not calculated yet'])
-    const { parts, reasons } = gather(circuit, circuit.loadTags)
-    if (circuit.designCurrentA !== null) return { designCurrent: { status: 'declared', designCurrentA: circuit.designCurrentA }, currentParts: parts }
+    const gathered = gather(circuit, circuit.loadTags)
+    const { parts, reasons } = gathered
+    const infeed = infeedOf(circuit, gathered)
+    const currentParts = infeed?.only === true ? infeed.parts : parts
+    if (circuit.designCurrentA !== null) return { designCurrent: { status: 'declared', designCurrentA: circuit.designCurrentA }, currentParts, infeed }
     if (circuit.loadTags.length === 0) return notComputed(['it lists no loads'])
-    if (reasons.length > 0) return notComputed(reasons, parts)
-    if (parts.length === 0) return notComputed(['all that it feeds has been removed'])
-    return { designCurrent: runMethod(designCurrentMethod, totalOf(parts)), currentParts: parts }
+    if (infeed?.only === true && infeed.currentA === null) return notComputed(['no current is recorded for the output that charges through it'], currentParts, infeed)
+    if (reasons.length > 0) return notComputed(reasons, parts, infeed)
+    if (currentParts.length === 0) return notComputed(['all that it feeds has been removed'])
+    return { designCurrent: runMethod(designCurrentMethod, totalOf(currentParts)), currentParts, infeed }
+  }
+
+  /** Only what it lists puts current in: then the circuit is one for charging. */
+  function infeedOf(circuit: Circuit, { parts, reasons, putIn, putInUnknown }: Gathered): Infeed | null {
+    if (putIn.length === 0 && !putInUnknown) return null
+    const only = parts.length === 0 && reasons.length === 0
+    const sumA = putInUnknown ? null : putIn.reduce((sum, { currentA }) => sum + currentA, 0)
+    return { currentA: only && circuit.designCurrentA !== null ? circuit.designCurrentA : sumA, parts: putIn, only }
   }
 
   function gather(circuit: Circuit, loadTags: readonly Tag[]): Gathered {
-    const parts: CurrentPart[] = []
-    const reasons: string[] = []
+    const found: Gathered[] = []
     const unrecorded: Tag[] = []
     for (const tag of new Set(loadTags)) {
       const item = equipment.get(tag)
-      if (panels.has(tag) || busbars.has(tag)) {
-        const fed = onwards(tag)
-        parts.push(...fed.parts)
-        reasons.push(...fed.reasons)
-      } else if (item?.status !== 'removed') {
+      if (panels.has(tag) || busbars.has(tag)) found.push(onwards(tag))
+      else if (item !== undefined && item.outputs.length > 0 && item.status !== 'removed') found.push(ofConverter(item, circuit))
+      else if (item?.status !== 'removed') {
         const part = item === undefined ? null : partOf(item, circuit)
         if (part === null) unrecorded.push(tag)
-        else if (typeof part === 'string') reasons.push(part)
-        else parts.push(part)
+        else if (typeof part === 'string') found.push({ ...nothing, reasons: [part] })
+        else found.push({ ...nothing, parts: [part] })
       }
     }
-    if (unrecorded.length > 0) reasons.unshift(`no current or power is recorded for ${inWords(unrecorded)}`)
-    return { parts, reasons }
+    const gathered = together(found)
+    return unrecorded.length === 0 ? gathered : { ...gathered, reasons: [`no current or power is recorded for ${inWords(unrecorded)}`, ...gathered.reasons] }
   }
 
   /** A load's part; a reason in words; or null when nothing is recorded. */
   function partOf(item: Equipment, circuit: Circuit): CurrentPart | string | null {
-    const { tag, currentMaxA, currentTypicalA, powerW } = item
-    if (currentMaxA !== null) return { tag, currentA: currentMaxA, demandFactor: 1, from: 'maximum current' }
-    if (currentTypicalA !== null) return { tag, currentA: currentTypicalA, demandFactor: 1, from: 'typical current' }
-    if (powerW === null) return null
+    const { tag, powerW } = item
+    const recorded = recordedPart(item)
+    if (recorded !== null || powerW === null) return recorded
     const supply = supplies.byCircuit.get(circuit.tag)
     if (!supply?.fed) return `of ${tag} only the power is recorded, and the voltage is not known: ${supply?.reason}`
-    const current = runMethod(loadCurrentMethod, { powerW, nominalVoltageV: supply.battery.nominalVoltageV })
+    const current = runMethod(loadCurrentMethod, { powerW, nominalVoltageV: supply.source.nominalVoltageV })
     return current.status === 'computed' ? { tag, currentA: current.output.loadCurrentA, demandFactor: 1, from: 'power' } : current.reason
+  }
+
+  function recordedPart({ tag, currentMaxA, currentTypicalA }: Equipment): CurrentPart | null {
+    if (currentMaxA !== null) return { tag, currentA: currentMaxA, demandFactor: 1, from: 'maximum current' }
+    return currentTypicalA === null ? null : { tag, currentA: currentTypicalA, demandFactor: 1, from: 'typical current' }
+  }
+
+  function ofConverter(item: Equipment, circuit: Circuit): Gathered {
+    const supply = supplies.byCircuit.get(circuit.tag)
+    if (!supply?.fed) return { ...nothing, reasons: [`whether ${item.tag} gives or takes is not known: ${supply?.reason}`] }
+    const meeting = meetingOf(vessel, item, supply.source, cablesOf.get(circuit.tag) ?? { supply: [], outwards: [] })
+    if ('reason' in meeting) return { ...nothing, reasons: [meeting.reason] }
+    return together([
+      meeting.gives === null ? nothing : given(item, meeting.gives),
+      meeting.takes ? taken(item, supply.source, meeting.gives) : nothing,
+    ])
+  }
+
+  const given = ({ tag }: Equipment, { ratedCurrentA }: Output): Gathered =>
+    ratedCurrentA === null ? { ...nothing, putInUnknown: true } : { ...nothing, putIn: [{ tag, currentA: ratedCurrentA, demandFactor: 1, from: 'output' }] }
+
+  /** What a converter, inverter or charger takes at full output; what an inverter charger only passes on is added. */
+  function taken(item: Equipment, source: Source, gives: Output | null): Gathered {
+    const recorded = recordedPart(item)
+    if (recorded !== null) return { ...nothing, parts: [recorded] }
+    // A solar panel or an alternator decides itself how much flows.
+    if (source.drives && source.ratedCurrentA !== null) return { ...nothing, parts: [{ tag: item.tag, currentA: source.ratedCurrentA, demandFactor: 1, from: 'input' }] }
+    const passesOn = item.kind === 'inverter charger' && source.form === 'ac'
+    const outputs = item.outputs.filter(output => output !== gives && !(passesOn && output.form === 'ac'))
+    const unrated = outputs.filter(({ ratedCurrentA }) => ratedCurrentA === null)
+    if (unrated.length > 0) return { ...nothing, reasons: [`no current is recorded for an output of ${item.tag}`] }
+    const input = runMethod(converterInputMethod, {
+      outputPowerW: outputs.reduce((sum, { nominalVoltageV, ratedCurrentA }) => sum + nominalVoltageV * (ratedCurrentA ?? 0), 0),
+      inputVoltageV: source.nominalVoltageV,
+      efficiencyPercent: item.efficiencyPercent ?? usualEfficiencyPercent,
+    })
+    if (input.status === 'not computed') return { ...nothing, reasons: [input.reason] }
+    const own: Gathered = { ...nothing, parts: [{ tag: item.tag, currentA: input.output.inputCurrentA, demandFactor: 1, from: 'input' }] }
+    return passesOn && circuitsFedFrom.has(item.tag) ? together([own, sumOf(item.tag)]) : own
   }
 
   /** What the circuits fed from a panel or busbar draw together. */
   function onwards(pointTag: Tag): Gathered {
     const feeder = feederOf(vessel, pointTag)
     if (feeder.is === 'several') {
-      return { parts: [], reasons: [`${pointTag} is fed by ${inWords(feeder.circuits.map(({ tag }) => tag))}, so how the current divides is not known`] }
+      return { ...nothing, reasons: [`${pointTag} is fed by ${inWords(feeder.circuits.map(({ tag }) => tag))}, so how the current divides is not known`] }
     }
+    const sum = sumOf(pointTag)
+    return sum === nothing ? { ...nothing, reasons: [`no normally closed circuit is fed from ${pointTag}`] } : sum
+  }
+
+  function sumOf(pointTag: Tag): Gathered {
     const fed = (circuitsFedFrom.get(pointTag) ?? []).filter(circuit => circuit.normalState === 'closed' && !isSpare(circuit) && !feedsOnlyRemoved(circuit))
-    if (fed.length === 0) return { parts: [], reasons: [`no normally closed circuit is fed from ${pointTag}`] }
+    if (fed.length === 0) return nothing
     const unknown: Tag[] = []
+    const putIn: CurrentPart[] = []
+    let putInUnknown = false
     const parts = fed.flatMap((circuit): CurrentPart[] => {
-      const currentA = designCurrentA(ofCircuit(circuit))
+      const demand = ofCircuit(circuit)
+      const { infeed } = demand
+      if (infeed !== null) {
+        if (infeed.currentA === null) putInUnknown = true
+        else putIn.push({ tag: circuit.tag, currentA: infeed.currentA, demandFactor: 1, from: 'circuit' })
+        if (infeed.only) return []
+      }
+      const currentA = designCurrentA(demand)
       if (currentA === null) unknown.push(circuit.tag)
       return currentA === null ? [] : [{ tag: circuit.tag, currentA, demandFactor: circuit.demandFactor, from: 'circuit' }]
     })
-    return { parts, reasons: unknown.length === 0 ? [] : [`the design current of ${inWords(unknown)} is not known`] }
+    return { parts, reasons: unknown.length === 0 ? [] : [`the design current of ${inWords(unknown)} is not known`], putIn, putInUnknown }
   }
 
   /** An entry that only reserves a way: it feeds nothing and nothing is wired to it. */
@@ -111,8 +186,11 @@ export function demandsOf(vessel: Vessel, supplies: Supplies): Demands {
   return {
     ofCircuit,
     atLoad: (circuit, tag) => {
-      const { parts, reasons } = gather(circuit, [tag])
-      return reasons.length > 0 ? null : designCurrent(totalOf(parts)).designCurrentA
+      const gathered = gather(circuit, [tag])
+      const { parts, reasons, putIn, putInUnknown } = gathered
+      const putInA = putInUnknown ? null : putIn.reduce((sum, { currentA }) => sum + currentA, 0)
+      const charging = infeedOf(circuit, gathered)?.only === true
+      return { drawnA: charging ? putInA : reasons.length > 0 ? null : designCurrent(totalOf(parts)).designCurrentA, putInA }
     },
   }
 }
@@ -128,5 +206,5 @@ function totalOf(parts: readonly CurrentPart[]) {
   }
 }
 
-const notComputed = (reasons: readonly string[], currentParts: readonly CurrentPart[] = []): Demand =>
-  ({ designCurrent: { status: 'not computed', method: designCurrentMethod.id, reason: reasons.join('; ') }, currentParts })
+const notComputed = (reasons: readonly string[], currentParts: readonly CurrentPart[] = [], infeed: Infeed | null = null): Demand =>
+  ({ designCurrent: { status: 'not computed', method: designCurrentMethod.id, reason: reasons.join('; ') }, currentParts, infeed })

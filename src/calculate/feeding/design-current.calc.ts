@@ -28,7 +28,8 @@ export const designCurrentMethod: Method<DesignCurrentInput, DesignCurrentOutput
   assumes: [
     'A load counts with its maximum current, else its typical current, else its power over the nominal voltage.',
     'All loads of a circuit draw at once; a circuit fed onwards counts with its demand factor, and only if it is normally closed.',
-    'The largest single current counts whole, however small its demand factor; with the factor 0 (a charging circuit, which puts current in) it does not count.',
+    'The largest single current counts whole, however small its demand factor; with the factor 0 it does not count.',
+    'What charging sources put in is reckoned by itself: it flows the other way.',
   ],
   compute: designCurrent,
   notApplicable: q => (q.connectedCurrentA >= 0 && q.largestCurrentA >= 0 && q.demandFactor >= 0 && q.demandFactor <= 1 ? null : 'a current is below zero or a demand factor outside 0 to 1'),

@@ -15,9 +15,9 @@ import { supplyFindings } from './supply-findings.js'
 
 export function feedingPass(vessel: Vessel): FeedingResults {
   const supplies = suppliesOf(vessel)
-  const demands = demandsOf(vessel, supplies)
   const power = powerGraphOf(vessel)
   const walks = walkCircuits(vessel, power)
+  const demands = demandsOf(vessel, supplies, walks.byCircuit)
   const backbones = backbonesOf(vessel)
 
   const byCircuit = new Map(vessel.circuits.map((circuit): [Tag, CircuitFeed] => {
@@ -26,13 +26,12 @@ export function feedingPass(vessel: Vessel): FeedingResults {
     const cables = walks.byCircuit.get(circuit.tag) ?? { supply: [], outwards: [] }
     return [circuit.tag, {
       chain: supply?.fed ? supply.chain : [],
-      sourceTag: supply?.fed ? supply.battery.tag : null,
-      nominalVoltageV: supply?.fed ? supply.battery.nominalVoltageV : null,
-      supplyForm: supply?.fed ? 'dc' : null,
-      frequencyHz: null,
-      infeed: null,
+      sourceTag: supply?.fed ? supply.source.tag : null,
+      nominalVoltageV: supply?.fed ? supply.source.nominalVoltageV : null,
+      supplyForm: supply?.fed ? supply.source.form : null,
+      frequencyHz: supply?.fed ? supply.source.frequencyHz : null,
       ...demand,
-      supplySegments: supplySegments(cables.supply, designCurrentA(demand)),
+      supplySegments: supplySegments(cables.supply, { drawnA: designCurrentA(demand), putInA: demand.infeed === null ? 0 : demand.infeed.currentA }),
       segments: outwardSegments(circuit, cables.outwards, power.passes, demands),
       ...reachOf(vessel, circuit, cables.outwards, backbones),
     }]

@@ -57,6 +57,17 @@ export const distributionPointNotFed: FindingKind<{ circuitCount: number }> = {
   remedy: ({ subject }) => `List ${subject.id} as a load of the circuit that feeds it.`,
 }
 
+export const outputNotNamed: FindingKind<{}> = {
+  id: 'FED206',
+  name: 'output-not-named',
+  since: '0.2.0',
+  retired: null,
+  severity: 'warning',
+  meaning: 'A circuit is fed from equipment with several outputs, and which of them is meant is not said, so its voltage is not known.',
+  message: ({ subject, context }) => `Circuit ${subject.id}: which output of ${context?.source} feeds it is not known`,
+  remedy: ({ context }) => `Write the terminal after the tag: ${context?.source}: and one of ${context?.terminals}.`,
+}
+
 export const loadNotReached: FindingKind<{}> = {
   id: 'FED301',
   name: 'load-not-reached',
@@ -98,7 +109,7 @@ export const cableLoop: FindingKind<{}> = {
   severity: 'warning',
   meaning: 'A cable joins two things that other cables join already. How the current divides is not known, so the cable is left out of the calculations.',
   message: ({ subject, context }) => `Cable ${subject.id}: other cables join ${context?.ends} already`,
-  remedy: () => 'Correct an end of the cable; enter cables laid in parallel as one of their summed cross-section.',
+  remedy: () => 'Correct an end of the cable; enter alike cables laid in parallel as one, with "parallel" for their number.',
 }
 
 export const cableWithoutProtection: FindingKind<{}> = {
@@ -147,7 +158,7 @@ export const removedLoadListed: FindingKind<{}> = {
 }
 
 export const findingKinds = [
-  circuitWithoutCables, demandOnNoCircuit, terminalNotNamed, powerCableOnNoCircuit, distributionPointNotFed,
+  circuitWithoutCables, demandOnNoCircuit, terminalNotNamed, powerCableOnNoCircuit, distributionPointNotFed, outputNotNamed,
   loadNotReached, loadNotListed, circuitsJoined, cableLoop, cableWithoutProtection, severalFeeders, feedingRing,
   removedLoadListed,
 ] as const

@@ -7,13 +7,13 @@ import { isPowerCable } from '../power-cable.js'
 
 export interface PowerGraph {
   readonly graph: EdgeGraph
-  /** The cables in it: those that hold the way out of a d.c. circuit. */
+  /** The cables in it: those that hold the way out of a circuit, of an a.c. circuit its live conductors. */
   readonly cables: readonly Cable[]
   /** Ends at a terminal block without the name of the terminal: nothing is joined there. */
   readonly unnamedEnds: readonly { readonly cable: Cable; readonly tag: Tag }[]
   /** Whether a circuit goes on beyond a node, or beyond the thing with a tag. */
   passes(nodeOrTag: string): boolean
-  /** Whether a cable may be taken from that node on: away from a source selector only by its terminal `out`. */
+  /** Whether a cable may be taken from that node on: away from a source selector only by `out`, from a source by its outputs. */
   leaves(cableTag: Tag, node: string): boolean
 }
 
@@ -37,6 +37,8 @@ export function powerGraphOf(vessel: Vessel): PowerGraph {
   const nodeOf = (cable: Cable, { tag, terminal }: CableEnd): string => {
     const item = circuits.has(tag) ? undefined : equipment.get(tag)
     const joins = item === undefined ? 'nothing' : equipmentKind(item.kind).joins
+    // A source is left by its outputs only, where they are named.
+    if (terminal !== null && item?.outputs.some(output => output.terminal !== null) === true && !item.outputs.some(output => output.terminal === terminal)) inlets.add(`${cable.tag} ${tag}`)
     if (joins === 'nothing') return tag
     passing.add(tag)
     if (joins === 'to out' && terminal !== selectorOutput) inlets.add(`${cable.tag} ${tag}`)

@@ -2,19 +2,18 @@
 import type { Segment } from '../../model/results.js'
 import type { Circuit, Tag } from '../../model/vessel.js'
 import type { TreeEdge } from '../graph.js'
-import type { Demands } from './demand.js'
+import type { Demands, Flow } from './demand.js'
 import { tagOfNode } from './power-graph.js'
 
-const segment = ({ tag, near, far, parent }: TreeEdge, currentA: number | null): Segment =>
-  ({ cableTag: tag, nearTag: tagOfNode(near), farTag: tagOfNode(far), parent, currentA })
+const segment = ({ tag, near, far, parent }: TreeEdge, { drawnA, putInA }: Flow): Segment =>
+  ({ cableTag: tag, nearTag: tagOfNode(near), farTag: tagOfNode(far), parent, currentA: drawnA, putInA })
 
 /** All of a circuit's current comes through each cable on its supply side. */
-export const supplySegments = (supply: readonly TreeEdge[], designCurrentA: number | null): readonly Segment[] =>
-  supply.map(edge => segment(edge, designCurrentA))
+export const supplySegments = (supply: readonly TreeEdge[], flow: Flow): readonly Segment[] => supply.map(edge => segment(edge, flow))
 
 /**
- * The cables downstream of the protective device. Each carries what is drawn beyond it. Where the author gives the
- * design current it holds for the cables that lead to all of the loads, and no cable is taken to carry more.
+ * The cables downstream of the protective device. Each carries what is drawn, and put in, beyond it. Where the author
+ * gives the design current it holds for the cables that lead to all of the loads, and no cable is taken to carry more.
  */
 export function outwardSegments(
   circuit: Circuit, outwards: readonly TreeEdge[], passes: (node: string) => boolean, demands: Demands,
@@ -26,21 +25,24 @@ export function outwardSegments(
     const tag = tagOfNode(far)
     const draws = (listed.has(tag) || !passes(far)) && !counted.has(tag)
     if (draws) counted.add(tag)
-    return { currentA: draws ? demands.atLoad(circuit, tag) : 0, loadCount: draws && listed.has(tag) ? 1 : 0 }
+    return { flow: draws ? demands.atLoad(circuit, tag) : none, loadCount: draws && listed.has(tag) ? 1 : 0 }
   })
   const allLoads = beyond.reduce((sum, { loadCount }) => sum + loadCount, 0)
   for (let i = outwards.length - 1; i >= 0; i--) {
     const { parent } = outwards[i]!
     if (parent === null) continue
     const [above, below] = [beyond[parent]!, beyond[i]!]
-    above.currentA = above.currentA === null || below.currentA === null ? null : above.currentA + below.currentA
+    above.flow = { drawnA: sumOrNull(above.flow.drawnA, below.flow.drawnA), putInA: sumOrNull(above.flow.putInA, below.flow.putInA) }
     above.loadCount += below.loadCount
   }
   const given = circuit.designCurrentA
   return outwards.map((edge, i) => {
-    const { currentA, loadCount } = beyond[i]!
-    if (given === null) return segment(edge, currentA)
+    const { flow, loadCount } = beyond[i]!
+    if (given === null) return segment(edge, flow)
     const leadsToAll = allLoads > 0 && loadCount === allLoads
-    return segment(edge, currentA === null || leadsToAll ? given : Math.min(currentA, given))
+    return segment(edge, { ...flow, drawnA: flow.drawnA === null || leadsToAll ? given : Math.min(flow.drawnA, given) })
   })
 }
+
+const none: Flow = { drawnA: 0, putInA: 0 }
+const sumOrNull = (a: number | null, b: number | null): number | null => (a === null || b === null ? null : a + b)

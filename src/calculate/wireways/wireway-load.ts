@@ -39,7 +39,7 @@ export function wirewayLoads(vessel: Vessel, byCable: ReadonlyMap<Tag, CableRun>
       const evidence = { fillPercent: fill.output.fillPercent, cableCount: fill.input.cableCount }
       findings.push(find(conduitOverfilled, { subject, field: 'boreMm', evidence, limit: fillComparison.limit }))
     }
-    const jam = jamOf(fill.input.boreMm, diameters.map(({ outerDiameterMm }) => outerDiameterMm ?? 0))
+    const jam = jamOf(fill.input.boreMm, diameters.flatMap(({ cable, outerDiameterMm }) => Array<number>(cable.parallelCount).fill(outerDiameterMm ?? 0)))
     if (jam !== null) findings.push(find(conduitMayJam, { subject, field: 'boreMm', evidence: jam, limit: null }))
   }
   return { byWireway, findings }
@@ -51,8 +51,8 @@ export function wirewayLoads(vessel: Vessel, byCable: ReadonlyMap<Tag, CableRun>
  * practice; neither earth nor the neutral of a balanced load counts). Of a cable without a type, what it carries tells.
  */
 function loadedConductors(cable: Cable, type: CableType | null): number {
-  if (type?.use === 'ac power') return type.cores === null ? 2 : type.cores > 3 ? 3 : Math.min(type.cores, 2)
-  return isPowerCable(cable, type) ? { both: 2, positive: 1, negative: 1, none: 0 }[cable.carries] : 0
+  if (type?.use === 'ac power') return cable.parallelCount * (type.cores === null ? 2 : type.cores > 3 ? 3 : Math.min(type.cores, 2))
+  return isPowerCable(cable, type) ? cable.parallelCount * { both: 2, positive: 1, negative: 1, none: 0 }[cable.carries] : 0
 }
 
 interface Measured { readonly cable: Cable; readonly outerDiameterMm: number | null }
@@ -63,8 +63,8 @@ function fillOf({ kind, boreMm }: Wireway, cables: readonly Measured[]): Wireway
   if (boreMm === null) return notComputed('its bore is not recorded')
   const unmeasured = cables.filter(({ outerDiameterMm }) => outerDiameterMm === null).map(({ cable }) => cable.tag)
   if (unmeasured.length > 0) return notComputed(`no outside diameter is recorded for the type of ${inWords(unmeasured)}`)
-  const cableAreaMm2 = cables.reduce((sum, { outerDiameterMm }) => sum + outsideAreaMm2(outerDiameterMm ?? 0), 0)
-  return runMethod(conduitFillMethod, { boreMm, cableAreaMm2, cableCount: cables.length })
+  const cableAreaMm2 = cables.reduce((sum, { cable, outerDiameterMm }) => sum + cable.parallelCount * outsideAreaMm2(outerDiameterMm ?? 0), 0)
+  return runMethod(conduitFillMethod, { boreMm, cableAreaMm2, cableCount: cables.reduce((sum, { cable }) => sum + cable.parallelCount, 0) })
 }
 
 /** An empty conduit has a fill and no limit: the limit goes by the number of cables. */

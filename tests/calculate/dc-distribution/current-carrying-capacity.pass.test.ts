@@ -47,6 +47,7 @@ describe('the capacity of a cable', () => {
     ['by hand 40 · 0.75: 10 AWG, 75 °C, engine space', { type: { size: awg('10'), insulationC: 75 }, zone: engine }, 30],
     ['published: 4/0, engine space, 12 conductors, from 50 V, printed 189.1', { type: { size: awg('4/0') }, zone: engine, loadedConductors: 12, feed: { voltageV: 50 } }, 189.125],
     ['by hand 80 · 0.58: 6 AWG, 60 °C, engine space', { type: { size: awg('6'), insulationC: 60 }, zone: engine }, 46.4],
+    ['by hand 2 · 230: two of 1/0 AWG, 75 °C, in parallel', { type: { size: awg('1/0'), insulationC: 75 }, cable: { parallelCount: 2 } }, 460],
     ['by hand 370 · 1.00: 2/0, 200 °C, engine space', { type: { size: awg('2/0'), insulationC: 200 }, zone: engine }, 370],
     ['33 CFR 183.435(b): 12 AWG, 10 conductors at 12 V, no factor', { type: { size: awg('12') }, loadedConductors: 10 }, 45],
     ['from memory, 130 · 0.86: 16 mm², engine space by ISO', { basis: 'iso', type: { size: mm2(16) }, zone: { space: 'machinery', ambientC: 60 } }, 111.8],

@@ -26,7 +26,7 @@ function assessed({ basis = 'iso', device = 'blade fuse', ratedCurrentA = 10, de
 const aCapacity = (amps: number | null): CableCapacity => ({
   circuitTag: 'F1', lookup: [], bundledAdviceA: null, comparison: null,
   outcome: amps === null ? { status: 'not computed', method: 'current-carrying-capacity', reason: 'no cable type is recorded' }
-    : { status: 'computed', method: 'current-carrying-capacity', input: { tableCurrentA: amps, ambientFactor: 1, bundleFactor: 1 }, output: { currentCarryingCapacityA: amps } },
+    : { status: 'computed', method: 'current-carrying-capacity', input: { tableCurrentA: amps, parallelCount: 1, ambientFactor: 1, bundleFactor: 1 }, output: { currentCarryingCapacityA: amps } },
 })
 const plain = (text: string | undefined) => text?.replaceAll('\u00A0', ' ')
 

@@ -24,7 +24,7 @@ it('takes for each starter only its own way back', () => {
 
 it.each([
   ['W46', 80, 'both outputs of the shore charger, 60 A and 20 A'],
-  ['W48', 66, 'both sides of the charger between the banks, 36 A and 30 A'],
+  ['W48', 36, 'the charger between the banks: it takes 36 A, and the 30 A that it gives flow the other way'],
 ])('a shared way back of charging circuits: %s carries %d A (%s)', (cable, currentA) => {
   expect(sample.results.currentCarryingCapacity.byCable.get(cable)!.comparison!.value).toBeCloseTo(currentA, 9)
 })

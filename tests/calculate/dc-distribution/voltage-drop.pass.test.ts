@@ -102,6 +102,45 @@ describe('the drop from source to load', () => {
   })
 })
 
+describe('other flows than from a battery to a load', () => {
+  it('shares the current among conductors in parallel', () => {
+    // By hand: 5 A in two conductors of 35 mm², 2.5 A each: 0.0164 · 2.5 · 2 · 4 / 35 = 0.0093714
+    const cables = boat().cables.map(cable => (cable.tag === 'W112' ? cable : { ...cable, parallelCount: 2 }))
+    const { feeder } = assessed({ vessel: { cables } })
+    expect(feeder.worst?.voltageDropV).toBeCloseTo(0.0093714, 6)
+    // Each at 2.5 A of its 210 A: 30 + 75 · (2.5/210)² = 30.01063 °C.
+    expect(feeder.worst?.steps[0]?.physical).toMatchObject({ input: { currentA: 2.5, conductorTemperatureC: expect.closeTo(30.01063, 5) } })
+  })
+  it('of a charging circuit is what is put in, all the way to the battery, whatever is drawn', () => {
+    // By hand: 10 A put in through the branch, 14 A through the feeder with another source's 4 A:
+    // 0.0164 · (14 · 8 / 35 + 10 · 12.8 / 2.5) = 0.0524800 + 0.8396800
+    const vessel = boat()
+    const routing = aRouting({ W1: { lengthM: 1 }, W2: { lengthM: 3 }, W112: { lengthM: 6.4 } })
+    const given = aFeeding({
+      Q1: { chain: ['Q1'], designCurrentA: 50, supply: ['W1 G1 Q1 50'], out: ['W2 Q1 A1 50'] },
+      'A1.7': { chain: ['Q1', 'A1.7'], designCurrentA: 10, out: ['W112 A1.7 P1 10'] },
+    })
+    const putting = (tag: string, putInA: number, only: boolean) => {
+      const feed = given.byCircuit.get(tag)!
+      const put = (segments: typeof feed.segments) => segments.map(segment => ({ ...segment, putInA }))
+      return [tag, { ...feed, infeed: { currentA: putInA, parts: [], only }, supplySegments: put(feed.supplySegments), segments: put(feed.segments) }] as const
+    }
+    const feeding = { ...given, byCircuit: new Map([putting('Q1', 14, false), putting('A1.7', 10, true)]) }
+    const capacity = currentCarryingCapacityPass(vessel, bases.iso, routing, feeding)
+    expect(voltageDropPass(vessel, bases.iso, routing, feeding, capacity).byCircuit.get('A1.7')?.worst?.voltageDropV).toBeCloseTo(0.89216, 6)
+    // The feeder itself is held to the 50 A that are drawn.
+    expect(capacity.byCable.get('W1')?.comparison?.value).toBe(50)
+  })
+  it('of an a.c. circuit has a limit of its own', () => {
+    const vessel = boat()
+    const routing = aRouting({ W1: { lengthM: 1 }, W2: { lengthM: 3 }, W112: { lengthM: 6.4 } })
+    const given = aFeeding({ Q1: { chain: ['Q1'], voltageV: 230, designCurrentA: 5, supply: ['W1 G1 Q1 5'], out: ['W2 Q1 A1 5'] } })
+    const feeding = { ...given, byCircuit: new Map([['Q1', { ...given.byCircuit.get('Q1')!, supplyForm: 'ac' as const }]]) }
+    const capacity = currentCarryingCapacityPass(vessel, bases.iso, routing, feeding)
+    expect(voltageDropPass(vessel, bases.iso, routing, feeding, capacity).byCircuit.get('Q1')?.worst?.comparison.limit).toMatchObject({ value: 5 })
+  })
+})
+
 describe('a circuit with several loads', () => {
   const twoLoads: Given = {
     vessel: {

@@ -128,7 +128,7 @@ describe('allowable current', () => {
     const entry = enterAmpacityTable(basis.ampacity, size, insulationC)
     if ('reason' in entry) throw new Error(entry.reason)
     return currentCarryingCapacity({
-      tableCurrentA: entry.currentA, ambientFactor: inside ? entry.column.engineSpace.factor! : 1, bundleFactor: bundleFactor(basis.bundle, count),
+      tableCurrentA: entry.currentA, parallelCount: 1, ambientFactor: inside ? entry.column.engineSpace.factor! : 1, bundleFactor: bundleFactor(basis.bundle, count),
     }).currentCarryingCapacityA
   }
   it.each([

@@ -125,16 +125,6 @@ describe('a design current that the author gives', () => {
   })
 })
 
-it('an a.c. circuit is not calculated, says so, and is the cause of no finding', () => {
-  const vessel = boat({
-    equipment: [load('E9', 5)], circuits: [aCircuit({ tag: 'A9.1', fedFromTag: 'A9', loadTags: ['E9'] })],
-    cables: [...cables(), aCable({ tag: 'W1', from: 'A9.1', to: 'E9', typeTag: 'AC' })],
-  })
-  const { designCurrent, ids } = feed({ ...vessel, cableTypes: [aCableType({ tag: 'AC', use: 'ac power' })], panels: [...vessel.panels, aPanel({ tag: 'A9' })] }, 'A9.1')
-  expect(designCurrent).toMatchObject({ status: 'not computed', reason: 'a.c. circuits are not calculated yet' })
-  expect(ids).toEqual([])
-})
-
 describe('power that no circuit counts', () => {
   const ids = (...equipment: Parameters<typeof anEquipment>[0][]) => feed(boat({ equipment: equipment.map(anEquipment) }), 'F1').ids
   const network = (tag: string) => ({ ethernetNetworks: [{ tag: 'N1', name: 'n', purpose: null, subnet: null, switchTags: [tag] }] })

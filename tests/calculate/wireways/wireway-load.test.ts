@@ -20,6 +20,15 @@ const conduit = (boreMm: number | null, count: number, outerDiameterMm: number |
   wireway: { boreMm }, types: [aCableType({ tag: 'T', outerDiameterMm })], cables: Array.from({ length: count }, () => ({ typeTag: 'T' })),
 })
 
+it('counts each conductor of a cable laid in parallel: area, number and loaded conductors', () => {
+  const { fill, loadedConductorCount } = load({
+    wireway: { boreMm: 40 }, types: [aCableType({ tag: 'T', outerDiameterMm: 12, cores: 1 })], cables: [{ typeTag: 'T', carries: 'positive', parallelCount: 2 }],
+  })
+  // By hand: 2 · 144 / 1600 = 18 %.
+  expect(fill).toMatchObject({ input: { cableCount: 2 }, output: { fillPercent: expect.closeTo(18, 6) } })
+  expect(loadedConductorCount).toBe(2)
+})
+
 describe('conduit fill', () => {
   // Areas as printed with the worked values of the reference (π/4 · d²).
   it.each([[32, 804.2], [20, 314.2], [25, 490.9], [6.5, 33.18]])('an outside of %f mm is %f mm²', (diameter, area) => {
