@@ -15,7 +15,7 @@ import { methods as dependencyMethods, dependencyPass } from './dependency/index
 import { methods as reserveMethods, reservePass } from './reserve/index.js'
 import { methods as commissioningMethods, commissioningPass } from './commissioning/index.js'
 import type { AnyMethod } from './method.js'
-import { methods as sourcesMethods } from './sources/index.js'
+import { methods as sourcesMethods, sourcesPass } from './sources/index.js'
 import type { Upstream } from './upstream.js'
 import { methods as wirewayMethods, routingPass } from './wireways/index.js'
 
@@ -28,12 +28,13 @@ export const methods: readonly AnyMethod[] = [
 /** Everything that is worked out about a vessel. Same vessel and basis, same results. */
 export function calculate(vessel: Vessel, basis: Basis): Results {
   const routing = routingPass(vessel)
+  const sources = sourcesPass(vessel)
   const feeding = feedingPass(vessel)
   const currentCarryingCapacity = currentCarryingCapacityPass(vessel, basis, routing, feeding)
   const voltageDrop = voltageDropPass(vessel, basis, routing, feeding, currentCarryingCapacity)
   const protection = protectionPass(vessel, basis, feeding, currentCarryingCapacity)
   const conductorSize = conductorSizePass(vessel, basis, routing, feeding, voltageDrop)
-  const upstream: Upstream = { routing, feeding, currentCarryingCapacity, voltageDrop, protection, conductorSize }
+  const upstream: Upstream = { routing, sources, feeding, currentCarryingCapacity, voltageDrop, protection, conductorSize }
   const protectiveDevices = protectiveDevicesPass(vessel, basis, upstream)
   const acSupply = acSupplyPass(vessel, basis, upstream)
   const energy = energyPass(vessel, basis, upstream)
@@ -41,6 +42,6 @@ export function calculate(vessel: Vessel, basis: Basis): Results {
   const reserve = reservePass(vessel, basis, upstream)
   const commissioning = commissioningPass(vessel, basis, upstream)
   const onwards = { protectiveDevices, acSupply, energy, dependency, reserve, commissioning }
-  const findings = [routing, feeding, currentCarryingCapacity, voltageDrop, protection, ...Object.values(onwards)].flatMap(results => results.findings)
+  const findings = [routing, sources, feeding, currentCarryingCapacity, voltageDrop, protection, ...Object.values(onwards)].flatMap(results => results.findings)
   return { ...upstream, ...onwards, findings }
 }

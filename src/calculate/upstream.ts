@@ -1,4 +1,4 @@
 /** What the passes on conductors found, which every later domain builds on. */
 import type { Results } from '../model/results.js'
 
-export type Upstream = Pick<Results, 'routing' | 'feeding' | 'currentCarryingCapacity' | 'voltageDrop' | 'protection' | 'conductorSize'>
+export type Upstream = Pick<Results, 'routing' | 'sources' | 'feeding' | 'currentCarryingCapacity' | 'voltageDrop' | 'protection' | 'conductorSize'>

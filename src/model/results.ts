@@ -10,6 +10,7 @@ import type { DependencyResults } from './results/dependency.js'
 import type { EnergyResults } from './results/energy.js'
 import type { ProtectiveDevicesResults } from './results/protective-devices.js'
 import type { ReserveResults } from './results/reserve.js'
+import type { SourcesResults } from './results/sources.js'
 import type { Circuit, SupplyForm, Tag } from './vessel.js'
 
 export type Computed<In extends Quantities, Out extends Quantities> = {
@@ -33,6 +34,7 @@ export interface Comparison {
 
 export interface Results {
   readonly routing: RoutingResults
+  readonly sources: SourcesResults
   readonly feeding: FeedingResults
   readonly currentCarryingCapacity: CapacityResults
   readonly voltageDrop: VoltageDropResults
@@ -126,6 +128,8 @@ export interface CurrentPart {
   readonly tag: Tag
   readonly currentA: number
   readonly demandFactor: number
+  /** How the current was worked out, where it is not recorded. */
+  readonly by?: Computed<Quantities, Quantities>
   readonly from: 'maximum current' | 'typical current' | 'power' | 'circuit' | 'output' | 'input'
 }
 /** Design current of a circuit in amperes, or null when it could not be worked out. */

@@ -102,7 +102,7 @@ export function demandsOf(vessel: Vessel, supplies: Supplies, cablesOf: Readonly
     const supply = supplies.byCircuit.get(circuit.tag)
     if (!supply?.fed) return `of ${tag} only the power is recorded, and the voltage is not known: ${supply?.reason}`
     const current = runMethod(loadCurrentMethod, { powerW, nominalVoltageV: supply.source.nominalVoltageV })
-    return current.status === 'computed' ? { tag, currentA: current.output.loadCurrentA, demandFactor: 1, from: 'power' } : current.reason
+    return current.status === 'computed' ? { tag, currentA: current.output.loadCurrentA, demandFactor: 1, from: 'power', by: current } : current.reason
   }
 
   function recordedPart({ tag, currentMaxA, currentTypicalA }: Equipment): CurrentPart | null {
@@ -140,7 +140,7 @@ export function demandsOf(vessel: Vessel, supplies: Supplies, cablesOf: Readonly
       efficiencyPercent: item.efficiencyPercent ?? usualEfficiencyPercent,
     })
     if (input.status === 'not computed') return { ...nothing, reasons: [input.reason] }
-    const own: Gathered = { ...nothing, parts: [{ tag: item.tag, currentA: input.output.inputCurrentA, demandFactor: 1, from: 'input' }] }
+    const own: Gathered = { ...nothing, parts: [{ tag: item.tag, currentA: input.output.inputCurrentA, demandFactor: 1, from: 'input', by: input }] }
     return passesOn && circuitsFedFrom.has(item.tag) ? together([own, sumOf(item.tag)]) : own
   }
 

@@ -1,14 +1,7 @@
 /** What is known of a battery bank: as recorded for the bank, else worked out from its blocks. */
+import type { Bank } from '../../model/results/sources.js'
 import type { Battery } from '../../model/vessel.js'
 import { batteryBank } from './battery-bank.calc.js'
-
-export interface Bank {
-  readonly capacityAh: number | null
-  readonly crankingCurrentA: number | null
-  readonly internalResistanceMilliOhm: number | null
-  /** As the maker states it. */
-  readonly shortCircuitCurrentA: number | null
-}
 
 export function bankOf({ capacityAh, crankingCurrentA, internalResistanceMilliOhm, shortCircuitCurrentA, blocks }: Battery): Bank {
   const given = { capacityAh, crankingCurrentA, internalResistanceMilliOhm, shortCircuitCurrentA }

@@ -3,4 +3,6 @@ import type { AnyMethod } from '../method.js'
 import { batteryBankMethod } from './battery-bank.calc.js'
 import { converterInputMethod } from './converter-input.calc.js'
 
+export { sourcesPass } from './sources.pass.js'
+
 export const methods: readonly AnyMethod[] = [batteryBankMethod, converterInputMethod]

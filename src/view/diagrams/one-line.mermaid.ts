@@ -43,7 +43,8 @@ function mainSheets(vessel: Vessel, feeders: readonly CircuitPart[], direct: rea
   const titled = (title: string, parts: readonly CircuitPart[]): readonly TitledSheet[] =>
     sheetsOf(parts, draw).map((sheet, i) => ({ ...sheet, id: `main-${i + 1}`, about: null, title }))
   const together = titled('from the batteries to the panels and direct consumers', [...feeders, ...direct])
-  const points = [...vessel.batteries, ...vessel.busbars].toSorted(byTag)
+  const sources = vessel.equipment.filter(({ tag }) => lookup(vessel).circuitsFedFrom.has(tag))
+  const points = [...vessel.batteries, ...vessel.busbars, ...sources].toSorted(byTag)
   return together.length <= 1 ? together : [
     ...titled('from the batteries to the panels', feeders),
     ...points.flatMap(({ tag, name }) => pointSheets(vessel, tag, `consumers on ${tag} ${name}`, direct)),

@@ -7,7 +7,7 @@ import { type CircuitAssessment, comparisonText } from '../assessment.js'
 import type { ViewContext } from '../context.js'
 import { dash, joined, muted } from '../text.js'
 import type { Block, Row, Table, Text } from '../view-model.js'
-import { assumedAlike, capacityTable, circuitFacts, dropSteps, largestCounts, largestDecides, protectionBlock } from './circuit-working.js'
+import { assumedAlike, capacityTable, circuitFacts, convertedText, dropSteps, largestCounts, largestDecides, protectionBlock } from './circuit-working.js'
 
 /** What holds for every table of the chapter, said once. */
 export const printedIntroduction = ({ basis }: ViewContext): Text => [
@@ -24,6 +24,10 @@ export function printedWorking(context: ViewContext, circuit: Circuit, assessmen
   const entries = [
     ...facts.entries,
     { label: 'Design current', value: current === null ? [muted('not assessed')] : [sayForWorking('designCurrentA', current, 'result'), ...partsInWords(feed)] },
+    ...(feed?.infeed == null || feed.infeed.only ? [] : [{
+      label: 'Put in by charging',
+      value: [feed.infeed.currentA === null ? muted('not known') : `${sayForWorking('currentA', feed.infeed.currentA, 'result')} (${feed.infeed.parts.map(({ tag, currentA }) => `${tag} ${sayForWorking('currentA', currentA)}`).join(', ')})`] as Text,
+    }]),
     ...(worst === null ? [] : [{
       label: 'Voltage drop', value: [
         `${sayForWorking('voltageDropV', worst.voltageDropV, 'result')} of ${say('nominalVoltageV', worst.nominalVoltageV)}: `, ...comparisonText(worst.comparison, context),
@@ -63,7 +67,7 @@ function printedDrop(context: ViewContext, circuit: Circuit, worst: LoadDrop): T
 function partsInWords(feed: CircuitFeed | undefined): Text {
   const parts = feed?.currentParts ?? []
   if (parts.length === 0) return []
-  return [muted(` (${parts.map(({ tag, currentA, demandFactor }) => `${tag} ${sayForWorking('currentA', currentA)}${demandFactor === 1 ? '' : ` × ${demandFactor}`}`).join(', ')}${largestDecides(feed!) ? `; ${largestCounts.toLowerCase().replace('.', '')}` : ''})`)]
+  return [muted(` (${parts.map(({ tag, currentA, demandFactor }) => `${tag} ${sayForWorking('currentA', currentA)}${demandFactor === 1 ? '' : ` × ${demandFactor}`}`).join(', ')}${parts.flatMap(convertedText).map(text => `; ${text}`).join('')}${largestDecides(feed!) ? `; ${largestCounts.toLowerCase().replace('.', '')}` : ''})`)]
 }
 
 function sizeInWords(context: ViewContext, circuit: Circuit): readonly { readonly label: string; readonly value: Text }[] {

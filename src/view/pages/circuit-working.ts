@@ -1,6 +1,6 @@
 /** A circuit's figures with their working, so that each can be redone by hand: what the circuit's page and its printed form are made of. */
 import { isDistributionPoint } from '../../model/lookup.js'
-import { cableLengthM, type CircuitFeed, designCurrentA, type LoadDrop, type Outcome, type SizeAdvice } from '../../model/results.js'
+import { cableLengthM, type CircuitFeed, type CurrentPart, designCurrentA, type LoadDrop, type Outcome, type SizeAdvice } from '../../model/results.js'
 import type { Circuit, Tag } from '../../model/vessel.js'
 import { cite } from '../../references/bibliography.js'
 import { type EquipmentKindKey, equipmentKinds } from '../../references/equipment-kinds.js'
@@ -39,7 +39,7 @@ export function circuitFacts(context: ViewContext, circuit: Circuit, assessment:
 /** Conductors between the source and the protective device, which it does not protect. */
 const aheadText = (context: ViewContext, feed: CircuitFeed): Text => [
   ...joined(feed.supplySegments.map(({ cableTag }) => [context.tag(cableTag), ' ', ...sayOrDash('cableLengthM', cableLengthM(context.results.routing.byCable.get(cableTag)), context.vessel)])),
-  muted(': not protected by it; how long they may be is not calculated here'),
+  muted(': not protected by it'),
 ]
 
 export function designCurrentBlocks(context: ViewContext, circuit: Circuit): readonly Block[] {
@@ -47,19 +47,51 @@ export function designCurrentBlocks(context: ViewContext, circuit: Circuit): rea
   if (feed === undefined) return []
   if (feed.designCurrent.status === 'not computed') return [workingOf(context, 'Design current', feed.designCurrent)]
   const total = sayForWorking('designCurrentA', designCurrentA(feed)!, 'result')
-  return [tableOf(feed.currentParts, {
-    id: 'design-current',
-    caption: `Design current ${total}${circuit.designCurrentA === null ? '' : ', given by the installer'}`,
+  const { infeed } = feed
+  const note = [...(largestDecides(feed) ? [largestCounts] : []), ...feed.currentParts.flatMap(part => convertedText(part))].join(' ')
+  return [
+    partsTable(context, feed.currentParts, {
+      id: 'design-current',
+      caption: `${infeed?.only === true ? 'Charging current' : 'Design current'} ${total}${circuit.designCurrentA === null ? '' : ', given by the installer'}`,
+      note: note === '' ? null : [note],
+    }),
+    ...(infeed === null || infeed.only ? [] : [partsTable(context, infeed.parts, {
+      id: 'put-in',
+      caption: `Put in by charging sources: ${infeed.currentA === null ? 'not known' : sayForWorking('currentA', infeed.currentA, 'result')}`,
+      note: ['It flows towards the source, against the design current; the larger of the two counts for the cables.'],
+    })]),
+  ]
+}
+
+function partsTable(context: ViewContext, parts: readonly CurrentPart[], { id, caption, note }: { id: string; caption: string; note: Text | null }): Table {
+  return tableOf(parts, {
+    id,
+    caption,
     empty: 'No load with a current of its own.',
     columns: [
       { title: 'Load', width: 'text', cell: part => context.named(part.tag) },
-      { title: 'Taken from', width: 'short', cell: part => [part.from] },
+      { title: 'Taken from', width: 'short', cell: part => [partOrigin[part.from]] },
       { title: 'Current', width: 'number', cell: part => [sayForWorking('currentA', part.currentA)] },
       { title: 'Demand factor', width: 'number', cell: part => [sayForWorking('demandFactor', part.demandFactor)] },
       { title: 'Counts', width: 'number', cell: part => [sayForWorking('currentA', part.currentA * part.demandFactor)] },
     ],
-    ...(largestDecides(feed) ? { note: [largestCounts] } : {}),
-  })]
+    ...(note === null ? {} : { note }),
+  })
+}
+
+const partOrigin: Readonly<Record<CurrentPart['from'], string>> = {
+  'maximum current': 'maximum current', 'typical current': 'typical current', power: 'power', circuit: 'circuit', output: 'output of the source',
+  input: 'what it takes at full output',
+}
+
+/** "T20: 1610 W / (12 V × 85 %) = 157.8 A." */
+export function convertedText({ tag, currentA, by }: CurrentPart): readonly string[] {
+  if (by === undefined) return []
+  const { outputPowerW, inputVoltageV, efficiencyPercent, powerW, nominalVoltageV } = by.input
+  const said = (name: string, value: number | undefined) => sayForWorking(name, value!)
+  const sum = outputPowerW === undefined ? `${said('powerW', powerW)} / ${said('nominalVoltageV', nominalVoltageV)}`
+    : `${said('outputPowerW', outputPowerW)} at its outputs / (${said('inputVoltageV', inputVoltageV)} × ${said('efficiencyPercent', efficiencyPercent)})`
+  return [`${tag}: ${sum} = ${sayForWorking('currentA', currentA, 'result')}.`]
 }
 
 /** Whether a single current is more than all of them together with their demand factors. */
@@ -104,6 +136,7 @@ export function dropSteps(context: ViewContext, worst: LoadDrop): Table {
     }
     return dash
   }
+  const parallelCount = (tag: Tag) => context.lookup.cables.get(tag)?.parallelCount ?? 1
   const isReturn = (tag: Tag) => context.lookup.cables.get(tag)?.carries === 'negative'
   const basisMethod = methodOf(context, worst.steps[0]!.byBasis.method)
   return tableOf(worst.steps, {
@@ -121,7 +154,7 @@ export function dropSteps(context: ViewContext, worst: LoadDrop): Table {
       { title: 'Conductor at', width: 'number', cell: step => shown(step, 'conductorTemperatureC') },
       { title: 'Physical drop', width: 'number', cell: step => (step.physical.status === 'computed' ? [sayForWorking('voltageDropV', step.physical.output.voltageDropV, 'result')] : dash) },
     ],
-    note: [`Conductor length: out and back. By the basis: ${basisMethod.title}. Physical: by the conductor’s resistance at its temperature.${worst.steps.some(step => step.returnAssumedAlike) ? ` ${assumedAlike}` : ''}`],
+    note: [`Conductor length: out and back.${worst.steps.some(step => parallelCount(step.cableTag) > 1) ? ' Current: of each of the conductors in parallel.' : ''} By the basis: ${basisMethod.title}. Physical: by the conductor’s resistance at its temperature.${worst.steps.some(step => step.returnAssumedAlike) ? ` ${assumedAlike}` : ''}`],
   })
 }
 
@@ -154,6 +187,7 @@ export function capacityTable(context: ViewContext, { cableTags }: CircuitAssess
   if (rows.length === 0) return null
   const input = (row: (typeof rows)[number], name: string): Text =>
     row.capacity.outcome.status === 'computed' ? [sayForWorking(name, (row.capacity.outcome.input as Record<string, number>)[name]!)] : dash
+  const inParallel = cableTags.some(tag => context.lookup.cables.get(tag)?.parallelCount !== 1)
   return tableOf(rows, {
     id: 'capacity',
     caption: 'Current-carrying capacity of the cables',
@@ -162,12 +196,13 @@ export function capacityTable(context: ViewContext, { cableTags }: CircuitAssess
       { title: 'Cable', width: 'tag', cell: row => [context.tag(row.tag)] },
       { title: 'Table entered at', width: 'text', cell: row => joined(row.capacity.lookup.filter(({ label }) => label !== 'Table').map(({ label, text }) => [muted(`${label}: `), text]), '; ') },
       { title: 'Table', width: 'number', cell: row => input(row, 'tableCurrentA') },
+      ...(inParallel ? [{ title: 'In parallel', width: 'number' as const, cell: (row: (typeof rows)[number]) => input(row, 'parallelCount') }] : []),
       { title: 'Ambient', width: 'number', cell: row => input(row, 'ambientFactor') },
       { title: 'Bundle', width: 'number', cell: row => input(row, 'bundleFactor') },
       { title: 'Capacity', width: 'number', cell: row => (row.capacity.outcome.status === 'computed' ? [sayForWorking('capacityA', row.capacity.outcome.output.currentCarryingCapacityA, 'result')] : [muted('not assessed')]) },
       { title: 'Design current', width: 'text', cell: row => (row.capacity.comparison === null ? dash : comparisonText(row.capacity.comparison, context)) },
     ],
-    note: [`Capacity = table × ambient factor × bundle factor. Table: ${cite(context.basis.ampacity.citation)}.`],
+    note: [`Capacity = ${inParallel ? 'number in parallel × ' : ''}table × ambient factor × bundle factor. Table: ${cite(context.basis.ampacity.citation)}.`],
   })
 }
 

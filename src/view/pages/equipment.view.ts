@@ -9,6 +9,7 @@ import { calloutOf } from './safety.view.js'
 import { legendTable } from './circuits.view.js'
 import { circuitPlace, protectionText } from './circuit-parts.js'
 import type { ViewContext } from '../context.js'
+import { batteryFacts, sourceFacts } from './source-facts.js'
 import { findingCards } from '../finding-cards.js'
 import { fixedPages } from '../site-map.js'
 import { byTag, compareTags, tableOf } from '../tables.js'
@@ -120,6 +121,7 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
       add('Supply', `${low} to ${high}`)
     }
     add('Current', currentText(item))
+    entries.push(...sourceFacts(context, item))
     add('Load equivalency', item.loadEquivalencyNumber === null ? null : `LEN ${item.loadEquivalencyNumber}`)
     add('Mass', item.massKg === null || onPaper ? null : sayBoth('massKg', item.massKg, vessel))
     if (item.positionM !== null && !onPaper) {
@@ -127,12 +129,7 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
       add('Position', `${forward} forward of the transom, ${port} to port, ${up} above the waterline`)
     }
   }
-  if ('chemistry' in item) {
-    add('Chemistry', item.chemistry === null ? null : chemistryNames[item.chemistry])
-    add('Nominal voltage', say('nominalVoltageV', item.nominalVoltageV))
-    add('Capacity', item.capacityAh === null ? null : say('capacityAh', item.capacityAh))
-    add('Cold cranking current', item.crankingCurrentA === null ? null : say('crankingCurrentA', item.crankingCurrentA))
-  }
+  if ('chemistry' in item) entries.push(...batteryFacts(context, item))
   if ('polarity' in item) {
     add('Polarity', item.polarity)
     add('Rated current', item.ratedCurrentA === null ? null : say('ratedCurrentA', item.ratedCurrentA))
@@ -144,8 +141,6 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
 const protectedBy = (context: ViewContext, circuits: readonly Circuit[], place: { readonly withAccess: boolean }): Text =>
   circuits.length === 0 ? [muted('listed by no circuit')]
     : joined(circuits.map(circuit => [context.tag(circuit.tag), ` ${protectionText(circuit)}, `, ...circuitPlace(context, circuit, place)]), { is: 'break' })
-
-const chemistryNames = { flooded: 'lead-acid, flooded', agm: 'lead-acid, AGM', gel: 'lead-acid, gel', lfp: 'lithium iron phosphate' } as const
 
 export function currentText(item: Equipment): string | null {
   const parts = [
@@ -171,7 +166,7 @@ export function placeText(context: ViewContext, item: Item, { withAccess = true 
 function supplyTable(context: ViewContext, circuits: readonly Circuit[]): Table {
   return tableOf(circuits, {
     id: 'supply',
-    caption: 'Supply, from this item back to the battery',
+    caption: 'Supply, from this item back to its source',
     empty: '',
     columns: [
       { title: 'Circuit', width: 'tag', cell: circuit => [context.tag(circuit.tag)] },
@@ -183,7 +178,7 @@ function supplyTable(context: ViewContext, circuits: readonly Circuit[]): Table 
   })
 }
 
-/** The circuit's feeders, nearest first, to the battery. */
+/** The circuit's feeders, nearest first, to the source. */
 export function chainText(context: ViewContext, circuit: Circuit): Text {
   const feed = context.results.feeding.byCircuit.get(circuit.tag)
   if (feed === undefined || feed.sourceTag === null) return [muted('no source reached')]

@@ -15,6 +15,13 @@ const domainTitles: Readonly<Record<string, string>> = {
   WWY: 'Wireways and routes',
   FED: 'Feeding',
   DCD: 'DC distribution',
+  SUP: 'Sources',
+  PDV: 'Protective devices and short circuit',
+  ACS: 'Mains and shore power',
+  ENG: 'Energy',
+  DEP: 'Dependency',
+  RSV: 'Reserve and switching modules',
+  COM: 'Commissioning',
 }
 
 export function findingKindPages({ registries }: ViewContext): readonly Page[] {

@@ -17,7 +17,8 @@ interface Calculation {
   /** What to record so that it can be calculated. */
   readonly needs: string
   readonly subject: string
-  readonly subjectCount: number
+  /** Of how many; null where the calculation has no fixed list of subjects. */
+  readonly subjectCount: number | null
   readonly gaps: readonly Gap[]
 }
 
@@ -90,7 +91,32 @@ function calculationsOf({ results, lookup }: Pick<ViewContext, 'results' | 'look
       needs: 'It follows when the voltage drop of the circuit and the capacity of its cables can be calculated.',
       gapsOf: reasonsIn,
     }),
+    ...domains.map(({ of, ...domain }) => domainCalculation(domain, results[of].notAssessed)),
   ]
+}
+
+interface Domain extends Omit<Calculation, 'gaps' | 'subjectCount'> { readonly of: 'protectiveDevices' | 'acSupply' | 'energy' | 'dependency' | 'reserve' | 'commissioning' }
+
+/** Those that list themselves what they could not assess. */
+const domains: readonly Domain[] = [
+  {
+    of: 'protectiveDevices', id: 'protective-devices', title: 'Protective devices and short circuit', subject: 'thing',
+    needs: 'Record the internal resistance or the short-circuit current of the batteries, the length and size of the cables up to the device, and its type.',
+  },
+  {
+    of: 'acSupply', id: 'ac-supply', title: 'Mains and shore power', subject: 'thing',
+    needs: 'Record the outputs of the sources, residual-current protection with its trip time, the bond of neutral and earth, and how sources are switched.',
+  },
+  { of: 'energy', id: 'energy', title: 'Load analysis and energy', subject: 'thing', needs: 'Record chemistry and capacity of the batteries, the current of loads and sources, and the operating modes with their duties.' },
+  { of: 'dependency', id: 'dependency', title: 'Dependency', subject: 'thing', needs: 'Record what feeds the thing, the network that it is on, and what it needs data from.' },
+  { of: 'reserve', id: 'reserve', title: 'Reserve', subject: 'thing', needs: 'Record ways and ratings of panels and busbars, and what is missing for the design current of the feeders.' },
+  { of: 'commissioning', id: 'commissioning', title: 'Measured against calculated', subject: 'thing', needs: 'It follows when what was measured can be calculated.' },
+]
+
+function domainCalculation(of: Omit<Domain, 'of'>, notAssessed: readonly { readonly subjectTag: Tag; readonly reason: string }[]): Calculation {
+  const gaps = notAssessed.map(({ subjectTag, reason }): Gap => ({ tag: subjectTag, part: null, reason }))
+  const once = [...new Map(gaps.map(gap => [`${gap.tag} ${gap.reason}`, gap])).values()]
+  return { ...of, subjectCount: null, gaps: once.toSorted((a, b) => compareTags(a.tag, b.tag)) }
 }
 
 type PartialGap = Omit<Gap, 'tag'>
@@ -117,7 +143,7 @@ function calculationBlocks(context: ViewContext, { id, title, needs, subject, su
   const subjects = new Set(gaps.map(({ tag }) => tag)).size
   return [
     { is: 'heading', text: title, anchor: id },
-    { is: 'paragraph', text: [`${subjects} of ${counted(subjectCount, subject)}. ${needs}`] },
+    { is: 'paragraph', text: [`${subjectCount === null ? counted(subjects, subject) : `${subjects} of ${counted(subjectCount, subject)}`}. ${needs}`] },
     reasonTable(context, id, title, gaps),
   ]
 }
@@ -149,11 +175,6 @@ interface OutOfScope { readonly what: string; readonly found: string; count(vess
 
 /** What a vessel's data can hold and no calculation looks at yet. */
 const outOfScope: readonly OutOfScope[] = [
-  { what: 'Mains voltage (a.c.) circuits: conductors, protection, shore connection', found: 'cable', count: ({ cables, cableTypes }) => cables.filter(usedFor('ac power', cableTypes)).length },
-  { what: 'Short-circuit current, and whether a protective device can interrupt it', found: 'protective device', count: ({ circuits }) => circuits.filter(({ protection }) => protection !== null).length },
-  { what: 'Distance of a protective device from the source of power', found: 'protective device', count: ({ circuits }) => circuits.filter(({ protection }) => protection !== null).length },
-  { what: 'Load of a panel or busbar against its own rating', found: 'panel or busbar', count: ({ panels, busbars }) => panels.length + busbars.length },
-  { what: 'Endurance and charging of batteries', found: 'battery bank', count: ({ batteries }) => batteries.length },
   { what: 'CAN buses: length, drops, supply, load', found: 'bus', count: ({ canBuses }) => canBuses.length },
   { what: 'Ethernet: length of links, supply through the cable, load', found: 'network', count: ({ ethernetNetworks }) => ethernetNetworks.length },
   { what: 'Serial links: listeners, data rate', found: 'cable', count: ({ cables, cableTypes }) => cables.filter(usedFor('serial', cableTypes)).length },
@@ -183,5 +204,5 @@ function outOfScopeTable(vessel: Vessel): Table {
 
 /** Plurals that are not the word with an s. */
 const plurals: Readonly<Record<string, string>> = {
-  bus: 'buses', 'panel or busbar': 'panels and busbars', 'compass or heading sensor': 'compasses and heading sensors',
+  bus: 'buses', 'compass or heading sensor': 'compasses and heading sensors',
 }

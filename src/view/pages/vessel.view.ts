@@ -1,5 +1,6 @@
 /** The front: home, finding a thing fast, the vessel and its document control, the electrical overview. */
 import type { Circuit } from '../../model/vessel.js'
+import { equipmentKind } from '../../references/equipment-kinds.js'
 import { say, sayBoth } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
@@ -174,14 +175,13 @@ function batteryTable(context: ViewContext): Table {
       { title: 'Name', width: 'text', cell: battery => [battery.name] },
       { title: 'Chemistry', width: 'short', cell: battery => orNotRecorded(battery.chemistry) },
       { title: 'Nominal voltage', width: 'number', cell: battery => [say('nominalVoltageV', battery.nominalVoltageV)] },
-      { title: 'Capacity', width: 'number', cell: battery => orNotRecorded(battery.capacityAh === null ? null : say('capacityAh', battery.capacityAh)) },
+      { title: 'Capacity', width: 'number', cell: battery => { const capacityAh = context.results.sources.byBattery.get(battery.tag)?.capacityAh ?? null; return orNotRecorded(capacityAh === null ? null : say('capacityAh', capacityAh)) } },
       { title: 'Where', width: 'text', cell: battery => placeText(context, battery) },
     ],
   })
 }
 
-const chargingKinds = new Set(['alternator', 'charger', 'solar controller', 'dc-dc converter', 'shore inlet', 'inverter', 'inverter charger', 'generator'])
 function chargingTable(context: ViewContext): Table {
-  return equipmentTable(context, context.vessel.equipment.filter(item => chargingKinds.has(item.kind)).toSorted(byTag), 'charging', 'Charging and conversion')
+  return equipmentTable(context, context.vessel.equipment.filter(({ kind, outputs }) => outputs.length > 0 || equipmentKind(kind).draw === 'source').toSorted(byTag), 'charging', 'Charging and conversion')
 }
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { feedingPass } from '../../../src/calculate/feeding/index.js'
 import { type CircuitFeed, designCurrentA } from '../../../src/model/results.js'
 import type { Circuit } from '../../../src/model/vessel.js'
-import { aBattery, aCable, aCableType, aCircuit, anEquipment, aPanel } from '../../support/vessel-builder.js'
+import { aBattery, anEquipment, aPanel } from '../../support/vessel-builder.js'
 import { boat, cables, circuit, feed, inWords, junction, load } from './support.js'
 
 describe('the current of a load', () => {
@@ -17,7 +17,7 @@ describe('the current of a load', () => {
     expect(of({ currentMaxA: 5, currentTypicalA: 3, powerW: 24 }).currentParts).toEqual([{ tag: 'P1', currentA: 5, demandFactor: 1, from: 'maximum current' }])
     expect(of({ currentTypicalA: 3, powerW: 24 }).currentParts).toEqual([{ tag: 'P1', currentA: 3, demandFactor: 1, from: 'typical current' }])
     // By hand: 24 W / 12 V, 24 W / 24 V.
-    expect(of({ powerW: 24 }).currentParts).toEqual([{ tag: 'P1', currentA: 2, demandFactor: 1, from: 'power' }])
+    expect(of({ powerW: 24 }).currentParts).toMatchObject([{ tag: 'P1', currentA: 2, demandFactor: 1, from: 'power' }])
     expect(designCurrentA(of({ powerW: 24 }, 24))).toBe(1)
   })
 

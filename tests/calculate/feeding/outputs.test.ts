@@ -23,7 +23,7 @@ describe('a circuit fed from an output', () => {
 
   it('loads the system above with what the inverter takes at full output', () => {
     // By hand: 230 V · 7 A / (12 V · 0.88) = 152.5 A.
-    expect(feed(vessel, 'F40').currentParts).toEqual([{ tag: 'T20', currentA: expect.closeTo(152.4621, 4), demandFactor: 1, from: 'input' }])
+    expect(feed(vessel, 'F40').currentParts).toMatchObject([{ tag: 'T20', currentA: expect.closeTo(152.4621, 4), demandFactor: 1, from: 'input', by: { input: { outputPowerW: 1610, efficiencyPercent: 88 } } }])
     expect(designCurrentA(feed(vessel, 'F1'))).toBeCloseTo(153.4621, 4)
     expect(feed(vessel, 'F40')).toMatchObject({ supplyForm: 'dc', infeed: null })
   })
