@@ -1,4 +1,5 @@
 /** The smallest standard size that would do for each circuit, whatever size is fitted or planned. */
+import { inWords } from '../../findings/words.js'
 import { lookup } from '../../model/lookup.js'
 import {
   cableLengthM, cableTagsOf, designCurrentA, type FeedingResults, type LoadDrop, type RoutingResults, type SizeAdvice, type SizeChoice, type SizeResults, type VoltageDropResults,
@@ -65,9 +66,11 @@ function needsOf(shared: Shared, circuit: Circuit): Needs | Reason {
   if ('reason' in longest) return longest
   const feeder = dropAbove(shared, circuit, feed.chain)
   if ('reason' in feeder) return feeder
+  const inShared = sharedDrop(shared, circuit, longest)
+  if ('reason' in inShared) return inShared
   const limitV = (dropLimit(vessel, basis, circuit, feed.supplyForm, longest.loadTag).value / 100) * feed.nominalVoltageV
-  const allowedDropV = limitV - feeder.voltageDropV
-  if (!(allowedDropV > 0)) return { reason: 'the feeders above lose all the voltage that the limit allows' }
+  const allowedDropV = limitV - feeder.voltageDropV - inShared.voltageDropV
+  if (!(allowedDropV > 0)) return { reason: 'the feeders and shared cables above lose all the voltage that the limit allows' }
   const conditions = conditionsOf(shared, cableTagsOf(circuit, feed), feed.nominalVoltageV)
   if ('reason' in conditions) return conditions
   return {
@@ -76,26 +79,48 @@ function needsOf(shared: Shared, circuit: Circuit): Needs | Reason {
     requiredCapacityA: exemptionOf(basis.protection, circuit) === null ? Math.max(designA, circuit.protection?.ratedCurrentA ?? 0) : 0,
     conductorLengthM: longest.conductorLengthM,
     allowedDropV,
-    allowedPhysicalDropV: feeder.physicalDropV === null ? null : limitV - feeder.physicalDropV,
+    allowedPhysicalDropV: feeder.physicalDropV === null || inShared.physicalDropV === null ? null : limitV - feeder.physicalDropV - inShared.physicalDropV,
     ...conditions,
   }
 }
 
+interface Longest {
+  readonly loadTag: Tag
+  /** Of the cables that this circuit has to itself. */
+  readonly conductorLengthM: number
+  /** Cables on the way that carry other circuits as well: what size they need is not this circuit's to say. */
+  readonly sharedTags: ReadonlySet<Tag>
+}
+
 /** The load at the end of the longest conductor; all of the design current is taken to flow so far, which errs on the safe side. */
-function longestPath({ vessel, basis, routing, feeding, uses }: Shared, circuit: Circuit): { readonly loadTag: Tag; readonly conductorLengthM: number } | Reason {
-  let longest: { readonly loadTag: Tag; readonly conductorLengthM: number } | null = null
+function longestPath({ vessel, basis, routing, feeding, uses }: Shared, circuit: Circuit): Longest | Reason {
+  let longest: Longest | null = null
   for (const loadTag of circuit.loadTags) {
     const path = pathWithin(vessel, basis.protection, circuit, feeding.byCircuit.get(circuit.tag)!, loadTag, uses)
     if ('reason' in path) return path
     let conductorLengthM = 0
+    const sharedTags = new Set(path.map(({ cableTag }) => cableTag).filter(tag => uses.get(tag)?.some(use => use.circuit !== circuit) === true))
     for (const { cableTag, timesLength } of path) {
+      if (sharedTags.has(cableTag)) continue
       const lengthM = cableLengthM(routing.byCable.get(cableTag))
       if (lengthM === null) return { reason: `the length of cable ${cableTag} is not known` }
       conductorLengthM += timesLength * lengthM
     }
-    if (longest === null || conductorLengthM > longest.conductorLengthM) longest = { loadTag, conductorLengthM }
+    if (longest === null || conductorLengthM > longest.conductorLengthM) longest = { loadTag, conductorLengthM, sharedTags }
   }
   return longest ?? { reason: 'no load is recorded for the circuit' }
+}
+
+/** What is lost in the shared cables at the current of all that use them. */
+function sharedDrop({ voltageDrop }: Shared, circuit: Circuit, { loadTag, sharedTags }: Longest): Pick<LoadDrop, 'voltageDropV' | 'physicalDropV'> | Reason {
+  if (sharedTags.size === 0) return { voltageDropV: 0, physicalDropV: 0 }
+  const steps = voltageDrop.byCircuit.get(circuit.tag)?.toLoads.find(load => load.loadTag === loadTag)?.steps
+  if (steps === undefined) return { reason: `the voltage drop in ${inWords([...sharedTags])}, which other circuits use as well, is not assessed` }
+  const shared = steps.filter(step => step.circuitTag === circuit.tag && sharedTags.has(step.cableTag))
+  return {
+    voltageDropV: shared.reduce((sum, { byBasis }) => sum + byBasis.output.voltageDropV, 0),
+    physicalDropV: shared.reduce<number | null>((sum, { physical }) => (sum === null || physical.status === 'not computed' ? null : sum + physical.output.voltageDropV), 0),
+  }
 }
 
 /** Voltage lost up to the distribution point that feeds the circuit; nothing at the battery itself. */

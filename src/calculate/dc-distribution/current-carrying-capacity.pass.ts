@@ -71,6 +71,7 @@ function capacityOf(
   const exemption = commonExemption(basis, use)
   const currentA = exemption === null ? currentInA(basis.protection, use) : null
   const capacityA = outcome.status === 'computed' ? outcome.output.currentCarryingCapacityA : null
+  const bundledAdviceA = capacityA !== null && bundle.adviceFactor !== null ? capacityA * bundle.adviceFactor : null
   return {
     circuitTag,
     outcome,
@@ -78,9 +79,10 @@ function capacityOf(
       ...tableLookup(basis.ampacity, entry, size, insulationC),
       { label: 'Ambient', text: ambient.text },
       { label: 'Bundle', text: bundle.text },
+      ...(bundledAdviceA === null ? [] : [{ label: 'Advice', text: `${say('capacityA', bundledAdviceA)} with the bundle factor, which is not required below ${say('nominalVoltageV', basis.bundle.requiredFromV)}` }]),
       ...(exemption === null ? [] : [{ label: 'Exempt', text: `conductor for ${exemption.reason}, not held against its capacity by ${cite(exemption.citation)}` }]),
     ],
-    bundledAdviceA: capacityA !== null && bundle.adviceFactor !== null ? capacityA * bundle.adviceFactor : null,
+    bundledAdviceA,
     comparison: capacityA === null || currentA === null ? null
       : compare('currentA', currentA, { relation: 'at most', value: capacityA, citation: basis.ampacity.citation }),
   }

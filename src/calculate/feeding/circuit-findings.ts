@@ -1,12 +1,14 @@
-import { type Finding, find } from '../../findings/finding.js'
+import { type Finding, find, type Limit } from '../../findings/finding.js'
 import { inWords } from '../../findings/words.js'
 import { lookup } from '../../model/lookup.js'
 import type { CircuitFeed } from '../../model/results.js'
 import type { Circuit, Equipment, Tag, Vessel } from '../../model/vessel.js'
+import { exceeds } from '../compare.js'
+import { say } from '../../units/format.js'
 import { equipmentKind } from '../../references/equipment-kinds.js'
 import type { Backbones } from './backbones.js'
 import {
-  circuitsJoined, circuitWithoutCables, demandOnNoCircuit, loadNotListed, loadNotReached, removedLoadListed,
+  circuitsJoined, circuitWithoutCables, demandOnNoCircuit, loadNotListed, loadNotReached, removedLoadListed, supplyOutsideRange,
 } from './findings.js'
 import type { PowerGraph } from './power-graph.js'
 
@@ -26,6 +28,7 @@ export function circuitFindings(vessel: Vessel, circuit: Circuit, feed: CircuitF
     const kind = hasCableOutwards(vessel, circuit, feed) ? loadNotReached : circuitWithoutCables
     findings.push(find(kind, { ...about('loadTags'), evidence: {}, context: { loads: inWords(feed.unreachedTags) } }))
   }
+  findings.push(...circuit.loadTags.flatMap(tag => rangeFinding(circuit, equipment.get(tag), feed.nominalVoltageV)))
   const listed = new Set(circuit.loadTags)
   for (const { cableTag, farTag } of feed.segments) {
     if (listed.has(farTag) || passes(farTag)) continue
@@ -37,6 +40,23 @@ export function circuitFindings(vessel: Vessel, circuit: Circuit, feed: CircuitF
   }
   return findings
 }
+
+/** A converter takes and gives at different voltages: which of them its range is about is not known. */
+function rangeFinding(circuit: Circuit, item: Equipment | undefined, nominalVoltageV: number | null): readonly Finding[] {
+  if (item === undefined || item.status === 'removed' || item.outputs.length > 0 || nominalVoltageV === null) return []
+  const { tag, supplyMinV, supplyMaxV } = item
+  const bounds: readonly Limit[] = [
+    ...(supplyMaxV === null ? [] : [{ relation: 'at most' as const, value: supplyMaxV, ...makersRange }]),
+    ...(supplyMinV === null ? [] : [{ relation: 'at least' as const, value: supplyMinV, ...makersRange }]),
+  ]
+  const limit = bounds.find(bound => exceeds(nominalVoltageV, bound))
+  if (limit === undefined) return []
+  const said = (valueV: number | null) => (valueV === null ? '…' : say('supplyV', valueV))
+  return [find(supplyOutsideRange, {
+    subject: { kind: 'circuit', id: circuit.tag }, field: 'loadTags', evidence: { nominalVoltageV }, limit, context: { load: tag, range: `${said(supplyMinV)} to ${said(supplyMaxV)}` },
+  })]
+}
+const makersRange = { citation: { source: 'common-practice', place: 'supply range stated by the maker of the item' } } as const
 
 /** Whether a cable is entered at the protective device that does not bring its supply. */
 function hasCableOutwards(vessel: Vessel, { tag }: Circuit, { supplySegments }: CircuitFeed): boolean {

@@ -1,5 +1,17 @@
 /** Findings about what feeds what (FED). */
 import type { FindingKind } from '../../findings/finding.js'
+import { say } from '../../units/format.js'
+
+export const supplyOutsideRange: FindingKind<{ nominalVoltageV: number }> = {
+  id: 'FED101',
+  name: 'supply-outside-range',
+  since: '0.2.0',
+  retired: null,
+  severity: 'error',
+  meaning: 'An item is on a circuit whose nominal voltage is outside the supply range that its maker gives: it will not work, or will be destroyed.',
+  message: ({ subject, evidence, context }) => `Circuit ${subject.id}: ${context?.load} is made for ${context?.range}, the circuit has ${say('nominalVoltageV', evidence.nominalVoltageV)}`,
+  remedy: ({ context }) => `Feed ${context?.load} from a system of its voltage, or correct its supply range.`,
+}
 
 export const circuitWithoutCables: FindingKind<{}> = {
   id: 'FED201',
@@ -158,7 +170,7 @@ export const removedLoadListed: FindingKind<{}> = {
 }
 
 export const findingKinds = [
-  circuitWithoutCables, demandOnNoCircuit, terminalNotNamed, powerCableOnNoCircuit, distributionPointNotFed, outputNotNamed,
+  supplyOutsideRange, circuitWithoutCables, demandOnNoCircuit, terminalNotNamed, powerCableOnNoCircuit, distributionPointNotFed, outputNotNamed,
   loadNotReached, loadNotListed, circuitsJoined, cableLoop, cableWithoutProtection, severalFeeders, feedingRing,
   removedLoadListed,
 ] as const

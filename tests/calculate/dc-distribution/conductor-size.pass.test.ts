@@ -61,6 +61,26 @@ describe('the smallest size', () => {
     expect(metric).toEqual({ designation: '6', byDropMm2: expect.closeTo(3.0757, 4), capacityA: 60, governedBy: 'voltage drop by resistance' })
     expect(awg).toMatchObject({ designation: '10', capacityA: 45, governedBy: 'voltage drop by resistance' })
   })
+  it('is that of its own cables: one that it shares counts with what all circuits lose in it', () => {
+    // By hand: W5, 2 m of 35 mm², carries 5 A and 20 A: 0.0164 · 25 · 4 / 35 = 0.0468571 V; left 0.36 − 0.0187429 − 0.0468571 = 0.2944 V
+    // for 12.8 m of conductor, W5 left out.
+    const shared: Given = {
+      vessel: {
+        cableTypes: [aCableType({ tag: 'T35', size: mm2(35) }), aCableType({ tag: 'T2', size: mm2(2.5) })],
+        cables: [aCable({ tag: 'W2', from: 'Q1', to: 'A1', typeTag: 'T35' }), aCable({ tag: 'W5', from: 'A1', to: 'J1', typeTag: 'T35' }), aCable({ tag: 'W112', from: 'A1.7', to: 'P1', typeTag: 'T2' })],
+        circuits: [
+          aCircuit({ tag: 'Q1', fedFromTag: 'G1', loadTags: ['A1'] }), aCircuit({ tag: 'A1.7', fedFromTag: 'A1', loadTags: ['P1'], loadClass: 'critical' }),
+          aCircuit({ tag: 'A1.8', fedFromTag: 'A1', loadTags: ['P2'] }),
+        ],
+      },
+      runs: { W5: { lengthM: 2 } },
+      feeds: {
+        'A1.7': { chain: ['Q1', 'A1.7'], designCurrentA: 5, supply: ['W5 A1 J1 5'], out: ['W112 A1.7 P1 5'] },
+        'A1.8': { chain: ['Q1', 'A1.8'], designCurrentA: 20, supply: ['W5 A1 J1 20'], out: [] },
+      },
+    }
+    expect(advice(shared).input).toMatchObject({ conductorLengthM: 12.8, allowedDropV: expect.closeTo(0.2944, 6) })
+  })
   it('would be one size less without the feeder', () => {
     // By hand: 4 mm² loses 5 · 5.3086 / 1000 V a metre (5.09 · 1.0429 Ω/km): 0.36 V allow 13.56 m of conductor, 6.78 m one way;
     // the 0.3365 V that the feeder leaves allow 12.68 m, 6.34 m one way.
@@ -123,7 +143,7 @@ describe('what cannot be worked out', () => {
     ['way', { feeds: { 'A1.7': { chain: ['Q1', 'A1.7'], designCurrentA: 5 } } }, 'no cable of circuit A1.7 reaches P1'],
     ['loads', { final: { loadTags: [] } }, 'no load is recorded for the circuit'],
     ['feeder', { runs: { W2: { lengthM: null } } }, 'the voltage drop of feeder Q1 is not assessed'],
-    ['drop left', { runs: { W2: { lengthM: 90 } } }, 'the feeders above lose all the voltage that the limit allows'],
+    ['drop left', { runs: { W2: { lengthM: 90 } } }, 'the feeders and shared cables above lose all the voltage that the limit allows'],
     ['zones', { runs: { W112: { zonesUnknown: 'no zone is recorded for P1' } } }, 'the zones that cable W112 passes are not all known: no zone is recorded for P1'],
     ['source', { feeds: { 'A1.7': { chain: [], source: null, voltageV: null, designCurrentA: 5, out: ['W112 A1.7 P1 5'] } } }, 'no source, and so no nominal voltage, is found for the circuit'],
     ['insulation', { vessel: { cableTypes: [aCableType({ tag: 'T35', size: mm2(35) }), aCableType({ tag: 'T2', insulationC: null })] } }, 'no insulation temperature is recorded for any cable of the circuit'],

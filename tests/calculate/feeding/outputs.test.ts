@@ -144,3 +144,14 @@ it('a source selector leads what comes in on any terminal to "out", and never on
   expect(inWords(feed(vessel, 'F91').segments).map(text => text.split(',')[0])).toEqual(['W93: F91 > Q9', 'W94: Q9 > A1'])
   expect(feed(vessel, 'F90').ids.filter(id => id === 'FED303')).toEqual([])
 })
+
+it.each([
+  ['24 V gear on 12 V', { supplyMinV: 18, supplyMaxV: 32 }, ['FED101']],
+  ['exactly at its lowest', { supplyMinV: 12 }, []],
+  ['above its highest', { supplyMaxV: 9 }, ['FED101']],
+  ['without a range', {}, []],
+  ['removed', { supplyMinV: 18, status: 'removed' as const }, ['FED308']],
+])('holds the voltage of the circuit against the supply range of its loads: %s', (_, given, ids) => {
+  const vessel = boat({ equipment: [load('P1', 1, given)], circuits: [circuit('A1.1', ['P1'])], cables: cables('W1: A1.1 > P1') })
+  expect(feed(vessel, 'A1.1').ids).toEqual(ids)
+})
