@@ -88,10 +88,6 @@ export const bibliography = {
     designation: 'UL 943', title: 'Ground-fault circuit-interrupters', publisher: 'UL Standards & Engagement', edition: null, standing: 'from memory',
     remark: 'The curve of the longest trip time; its three usual points are repeated in makers’ leaflets.',
   },
-  'iec-61008-1': {
-    designation: 'IEC 61008-1', title: 'Residual current operated circuit-breakers without integral overcurrent protection. Part 1: general rules',
-    publisher: 'IEC', edition: null, standing: 'from memory', remark: null,
-  },
   'nec-chapter-9': {
     designation: 'NEC (NFPA 70)', title: 'National Electrical Code (NFPA 70), chapter 9, table 1: conduit fill', publisher: 'NFPA', edition: null, standing: 'published',
     remark: 'A land rule, used as advice.',
@@ -122,6 +118,22 @@ export const bibliography = {
   'ul-248-15': {
     designation: 'UL 248-15', title: 'Low-voltage fuses. Part 15: class T fuses', publisher: 'UL Standards & Engagement', edition: null,
     standing: 'from memory', remark: null,
+  },
+  'fao-56': {
+    designation: 'FAO Irrigation and Drainage Paper 56', title: 'Crop evapotranspiration. Guidelines for computing crop water requirements', publisher: 'FAO',
+    edition: '1998', standing: 'from memory', remark: 'Chapter 3: radiation from the sun by latitude, day and hour, with its worked examples 8 to 10 and 19.',
+  },
+  'iec-62485-2': {
+    designation: 'IEC 62485-2', title: 'Safety requirements for secondary batteries and battery installations. Part 2: stationary batteries', publisher: 'IEC',
+    edition: null, standing: 'from memory', remark: 'Ventilation of lead-acid batteries; a land rule, used as advice.',
+  },
+  'peukert-1897': {
+    designation: 'Peukert 1897', title: 'Dependence of the capacity of lead accumulators on the discharge current', publisher: 'Elektrotechnische Zeitschrift 20',
+    edition: '1897', standing: 'published', remark: 'The form with the rated time read in public battery knowledge bases; the paper itself was not at hand.',
+  },
+  'makers-data': {
+    designation: 'recorded data', title: 'What is recorded of the item in the vessel’s data, as its maker states it', publisher: '', edition: null,
+    standing: 'published', remark: null,
   },
   'common-practice': { designation: 'common practice', title: 'Common practice of the trade, no published source', publisher: '', edition: null, standing: 'common practice', remark: null },
   'heat-balance': {

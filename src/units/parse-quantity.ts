@@ -39,7 +39,7 @@ const definitions = {
   /** → mm */
   diameter: { name: 'a diameter', example: '32 mm', signed: false, units: { mm: asIs, cm: v => v * 10, in: v => v * mmPerIn } },
   /** → A */
-  current: { name: 'a current', example: '10 A', signed: false, units: { A: asIs, mA: v => v / 1000 } },
+  current: { name: 'a current', example: '10 A', signed: false, units: { A: asIs, mA: v => v / 1000, kA: v => v * 1000 } },
   /** → V */
   voltage: { name: 'a voltage', example: '12 V', signed: false, units: { V: asIs, mV: v => v / 1000 } },
   /** → W */

@@ -1,13 +1,9 @@
 /** Every calculation of every domain held against the outside values written beside its formula. */
 import { describe, expect, it, test } from 'vitest'
-import { methods as dcDistribution } from '../../src/calculate/dc-distribution/index.js'
-import { methods as feeding } from '../../src/calculate/feeding/index.js'
-import { methods as wireways } from '../../src/calculate/wireways/index.js'
+import { methods } from '../../src/calculate/calculate.js'
 import type { CheckRow } from '../../src/calculate/method.js'
 import type { Quantities } from '../../src/units/quantity.js'
 import { unitOf } from '../../src/units/quantity.js'
-
-const methods = [...wireways, ...feeding, ...dcDistribution]
 
 describe.each(methods.map(method => ({ id: method.id, method })))('$id', ({ method }) => {
   const checks: readonly CheckRow<Quantities, Quantities>[] = method.checks

@@ -52,7 +52,7 @@ export const schemaCases: readonly Case[] = [
   change('a number without unit', 'vessel.yaml', 'cable-tail: 40 cm', 'cable-tail: 0.4', ['vessel.yaml:15:17 SCH104 ⟨0.4⟩'],
     '"conditions.cable-tail" is 0.4, expected a length with its unit (m, cm, mm, ft or in), for example "6.4 m"'),
   change('a unit of another kind', 'equipment.yaml', 'current-max: 1.5 A', 'current-max: 1.5 W', ['equipment.yaml:23:18 SCH104 ⟨1.5 W⟩'],
-    'expected a current with its unit (A or mA)'),
+    'expected a current with its unit (A, mA or kA)'),
   change('a decimal comma', 'equipment.yaml', 'current-max: 1.5 A', 'current-max: 1,5 A', ['equipment.yaml:23:18 SCH104 ⟨1,5 A⟩'],
     'expected a decimal point: "1.5 A"'),
   change('a faulty cell of a table', 'cables.csv', 'can,,2 m,', 'can,,2,', ['cables.csv:4:16 SCH104 ⟨2⟩']),

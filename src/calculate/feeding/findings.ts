@@ -10,7 +10,7 @@ export const supplyOutsideRange: FindingKind<{ nominalVoltageV: number }> = {
   severity: 'error',
   meaning: 'An item is on a circuit whose nominal voltage is outside the supply range that its maker gives: it will not work, or will be destroyed.',
   message: ({ subject, evidence, context }) => `Circuit ${subject.id}: ${context?.load} is made for ${context?.range}, the circuit has ${say('nominalVoltageV', evidence.nominalVoltageV)}`,
-  remedy: ({ context }) => `Feed ${context?.load} from a system of its voltage, or correct its supply range.`,
+  remedy: ({ context }) => `Move ${context?.load} to a system of its voltage, or correct its supply range.`,
 }
 
 export const circuitWithoutCables: FindingKind<{}> = {

@@ -1,8 +1,11 @@
 /** What the figures rest on: limits, tables and constants with their sources, what was assumed, units, bibliography. */
+import type { Limit } from '../../findings/finding.js'
 import type { SpaceKind } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
+import { deviceAdvice } from '../../references/basis/device-advice.js'
 import { bibliography, type Citation, type Source, type SourceKey, standingOf } from '../../references/bibliography.js'
 import { temperatureCoefficientPerK, copperCitation, resistivityAt20COhmMm2PerM } from '../../references/tables/iec-60028-copper.js'
+import { batteryClasses, shoreClasses } from '../../references/tables/interrupting-capacity.js'
 import { conduitFillLimit } from '../../references/tables/nec-conduit-fill.js'
 import { protectiveDevices } from '../../references/tables/protective-devices.js'
 import { cmilFromMm2, ftFromM } from '../../units/convert.js'
@@ -64,6 +67,7 @@ function limitsTable(basis: Basis): Table {
     { what: 'Design current of a cable', limit: ['at most its current-carrying capacity'], citation: basis.ampacity.citation },
     { what: 'Rating of the protective device', limit: ['at most the current-carrying capacity of the conductor'], citation: protection.citation },
     ...permittedRows(basis),
+    ...deviceRows(basis),
     ...protection.exempt.map(({ reason, citation }) => ({ what: `Circuit for ${reason}`, limit: ['may be without overcurrent protection'], citation })),
     { what: 'Conductor in a sheath', limit: [`at least ${saySizeBoth(minimumSize.inSheath)}`], citation: minimumSize.citation },
     { what: 'Separate conductor', limit: [`at least ${saySizeBoth(minimumSize.separate)}`], citation: minimumSize.citation },
@@ -93,6 +97,27 @@ function permittedRows({ protection: { permitted } }: Basis): readonly LimitRow[
   return [
     { what: `Rating above the capacity, below ${from}`, limit: [`permitted up to ${share} of the capacity`], citation },
     { what: `Rating above the capacity, from ${from} on`, limit: [`permitted for the next standard rating only, up to ${share} of the capacity`], citation },
+  ]
+}
+
+function deviceRows({ devices: { distance, interruptingCapacity, voltageRating, panel } }: Basis): readonly LimitRow[] {
+  const far = (what: string, limit: Limit | null): readonly LimitRow[] =>
+    limit === null ? [] : [{ what, limit: [`${limit.relation} ${sayBoth('distanceMm', limit.value)}`], citation: limit.citation }]
+  const { continuous, fuseRatio, motor, parallel } = deviceAdvice
+  return [
+    ...far('Conductor from the source to its device', distance.normal),
+    ...far('The same, wholly in a sheath or enclosure', distance.enclosed),
+    ...far('The same, joined directly to a battery terminal', distance.atBattery),
+    { what: 'Interrupting capacity of a device', limit: ['at least the prospective short-circuit current'], citation: interruptingCapacity.citation },
+    ...(interruptingCapacity.byClass ? [...batteryClasses.flatMap(({ classes }) => classes), ...shoreClasses].map(({ mainA, branchA, citation }) => (
+      { what: 'Interrupting capacity by class', limit: [`main ${say('ratedCurrentA', mainA)}, branch ${say('ratedCurrentA', branchA)}`], citation }
+    )) : []),
+    { what: 'Voltage rating of a device', limit: ['at least the nominal voltage'], citation: voltageRating.citation },
+    { what: 'Device that feeds a panel or busbar', limit: ['at most the rating of the panel or busbar'], citation: panel.citation },
+    { what: 'Device of a load that runs on and on (advice)', limit: [`at least ${say('sharePercent', 100 * continuous.ratingFactor)} of its current`], citation: continuous.citation },
+    { what: 'Device of a d.c. motor without a maker’s value (advice)', limit: [`at most ${say('sharePercent', 100 * motor.ratingFactor)} of its current`], citation: motor.citation },
+    { what: 'Ratings of two fuses in a row (advice)', limit: [`ratio at least ${say('ratioFactor', fuseRatio.ratioFactor)}`], citation: fuseRatio.citation },
+    { what: 'Conductors joined in parallel (advice)', limit: [`at least ${parallel.awg} AWG or ${parallel.mm2} mm²`], citation: parallel.citation },
   ]
 }
 

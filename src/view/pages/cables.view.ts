@@ -3,6 +3,7 @@ import type { Cable, CableEnd, Tag, Wireway } from '../../model/vessel.js'
 import { cableLengthM, cableTagsOf } from '../../model/results.js'
 import { say, sayBoth, saySizeBoth } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
+import { lossBlocks } from './fault-blocks.js'
 import { findingCards } from '../finding-cards.js'
 import { sayOrDash } from '../say.js'
 import { anchorOf, fixedPages } from '../site-map.js'
@@ -116,6 +117,7 @@ function cablePage(context: ViewContext, cable: Cable): Page {
         { label: 'Status', value: orDash(cable.status) },
       ],
     },
+    ...lossBlocks(context, cable.tag),
     length?.status === 'computed' ? workingOf(context, 'Length', length) : null,
     capacity === undefined ? null : workingOf(context, 'Current-carrying capacity', capacity.outcome, {
       remarks: capacity.lookup, limit: capacity.comparison === null ? null : comparisonText(capacity.comparison, context),

@@ -12,6 +12,8 @@ import { byTag, tableOf } from '../tables.js'
 import { counted, joined, muted } from '../text.js'
 import type { Block, Page, Table, Text } from '../view-model.js'
 import { cableCell, protectionText } from './circuit-parts.js'
+import { deviceBlocks } from './device-blocks.js'
+import { deadBlocks, lossBlocks } from './fault-blocks.js'
 import { printedWorking } from './circuit-printed.js'
 import { capacityTable, circuitFacts, designCurrentBlocks, dropBlocks, protectionBlock, sizeBlock } from './circuit-working.js'
 
@@ -52,7 +54,7 @@ export function circuitTable(context: ViewContext, circuits: readonly Circuit[],
       { title: 'Margin to protection', width: 'number', cell: circuit => marginText(of(circuit).protection?.againstCapacity, context) },
       { title: 'Verdict', width: 'short', cell: circuit => [verdictMark(circuitVerdict(of(circuit)))] },
     ],
-    note: ['The verdict speaks of voltage drop, design current, conductors and rating only; short circuit and the distance of the device from its source are not calculated. Ampacity: the least current-carrying capacity among the cables behind the circuit’s protective device. Margin to protection: ampacity less the rating of the protective device. n.a.: not assessed, see the circuit’s page.'],
+    note: ['The verdict speaks of voltage drop, design current, conductors, rating, and of every limit that a finding says is missed. Short circuit, and the distance of the device from its source, have verdicts of their own under Protection and short circuit. Ampacity: the least current-carrying capacity among the cables behind the circuit’s protective device. Margin to protection: ampacity less the rating of the protective device. n.a.: not assessed, see the circuit’s page.'],
   })
 }
 
@@ -94,10 +96,13 @@ function circuitPage(context: ViewContext, circuit: Circuit): Page {
   const panel = context.lookup.panels.get(circuit.fedFromTag)
   const blocks: readonly (Block | null)[] = [
     circuitFacts(context, circuit, assessment),
+    ...deadBlocks(context, circuit.tag),
+    ...lossBlocks(context, circuit.tag),
     ...designCurrentBlocks(context, circuit),
     ...dropBlocks(context, assessment),
     capacityTable(context, assessment),
     protectionBlock(context, circuit, assessment),
+    ...deviceBlocks(context, circuit),
     sizeBlock(context, circuit),
     assessment.notAssessed.length === 0 ? null : {
       is: 'facts', caption: 'Not assessed', entries: assessment.notAssessed.map(reason => {

@@ -10,6 +10,7 @@ import { legendTable } from './circuits.view.js'
 import { circuitPlace, protectionText } from './circuit-parts.js'
 import type { ViewContext } from '../context.js'
 import { batteryFacts, sourceFacts } from './source-facts.js'
+import { deadBlocks, lossBlocks } from './fault-blocks.js'
 import { findingCards } from '../finding-cards.js'
 import { fixedPages } from '../site-map.js'
 import { byTag, compareTags, tableOf } from '../tables.js'
@@ -65,6 +66,8 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
   const blocks: readonly (Block | null)[] = [
     whereFacts(context, item, circuits),
     ...context.content.cautions.filter(({ equipmentKinds: kinds }) => kinds.includes(cautionKind)).map(calloutOf),
+    ...deadBlocks(context, item.tag),
+    ...lossBlocks(context, item.tag),
     circuits.length === 0 ? null : supplyTable(context, circuits),
     fed.length === 0 ? null : legendTable(context, fed, { id: 'feeds', caption: 'Circuits fed from here' }),
     cables.length === 0 ? null : cablesTable(context, cables, { id: 'cables', caption: 'Cables that end here', seenFrom: item.tag }),

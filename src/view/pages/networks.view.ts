@@ -8,6 +8,7 @@ import { fixedPages } from '../site-map.js'
 import { byTag, compareTags, tableOf } from '../tables.js'
 import { counted, dash, muted, notRecorded, orDash, orNotRecorded } from '../text.js'
 import type { Block, Diagram, Page, Table, Text } from '../view-model.js'
+import { lossBlocks } from './fault-blocks.js'
 
 export function networkPages(context: ViewContext, diagrams: ReadonlyMap<string | null, readonly Diagram[]>): readonly Page[] {
   const { canBuses, ethernetNetworks } = context.vessel
@@ -42,6 +43,7 @@ function ethernetPage(context: ViewContext, network: EthernetNetwork, diagrams: 
     trail,
     ...withDrawings(diagrams, [
       { is: 'facts', caption: null, entries: [{ label: 'Address range', value: orNotRecorded(network.subnet) }, { label: 'Switches', value: [counted(switches.length, 'network switch', 'network switches')] }] },
+      ...lossBlocks(context, network.tag),
       ...switches.map(item => switchTable(context, item)),
       addressTable(context, switches),
     ]),
@@ -135,6 +137,7 @@ function canBusPage(context: ViewContext, bus: CanBus, diagrams: readonly Diagra
           { label: 'Free tees', value: [String(bus.backbone.filter(element => element.kind === 'tee' && element.deviceTag === null).length)] },
         ],
       },
+      ...lossBlocks(context, bus.tag),
       backboneTable(context, bus),
     ]),
   }
