@@ -2,6 +2,7 @@
 import type { ViewContext } from './context.js'
 import { cablesTable, labelText, wirewayTable } from './pages/cables.view.js'
 import { circuitTable } from './pages/circuits.view.js'
+import { measurementTable } from './pages/commissioning-measured.js'
 import { equipmentTable } from './pages/equipment.view.js'
 import { panelsTable } from './pages/panels.view.js'
 import { byTag, scheduleOf } from './tables.js'
@@ -15,6 +16,7 @@ export function schedules(context: ViewContext): readonly Schedule[] {
     scheduleOf('circuits.csv', circuitTable(context, vessel.circuits, { id: 'circuits', caption: 'Circuits' })),
     scheduleOf('cables.csv', cablesTable(context, vessel.cables, { id: 'cables', caption: 'Cables' })),
     scheduleOf('wireways.csv', wirewayTable(context, vessel.wireways)),
+    scheduleOf('measurements.csv', measurementTable(context)),
     {
       file: 'labels.csv',
       columns: ['Cable', 'End', 'Label'],

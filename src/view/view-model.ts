@@ -96,6 +96,7 @@ export type Block =
   | Facts
   | Table
   | Diagram
+  | Drawing
   | Callout
   | Working
   | FindingList
@@ -116,6 +117,8 @@ export interface Table {
   readonly note: Text | null
   /** Shown in place of the table when it has no rows. */
   readonly empty: string
+  /** To be filled in by hand: ruled cells, high enough to write in. */
+  readonly forPen?: boolean
 }
 export interface Column {
   readonly title: string
@@ -135,6 +138,17 @@ export interface Diagram {
   /** Mermaid text; boxes link by `click NODE href "asfitted:PAGEKEY"`. */
   readonly mermaid: string
   /** The same content in words, for those who cannot see the drawing and for packs built without a browser. */
+  readonly description: Text
+}
+
+/** A drawing of our own, made from the model: place carries the meaning. */
+export interface Drawing {
+  readonly is: 'drawing'
+  readonly id: string
+  readonly caption: string
+  /** The whole `<svg>`, without ids, since one printed document holds them all. */
+  readonly svg: string
+  /** The same content in words, for those who cannot see it. */
   readonly description: Text
 }
 
