@@ -61,6 +61,14 @@ export const bibliography = {
     designation: 'IEC 60364-5-52', title: 'Low-voltage electrical installations. Selection and erection of electrical equipment. Wiring systems', publisher: 'IEC',
     edition: null, standing: 'from memory', remark: 'A land rule for the voltage drop of a.c. circuits, used as advice.',
   },
+  'iec-60364-7-712': {
+    designation: 'IEC 60364-7-712', title: 'Low-voltage electrical installations. Solar photovoltaic (PV) power supply systems', publisher: 'IEC', edition: null,
+    standing: 'from memory', remark: 'A land rule: when overload protection of the cables of a panel may be left out.',
+  },
+  'iec-60898-1': {
+    designation: 'IEC 60898-1', title: 'Circuit-breakers for overcurrent protection for household and similar installations. AC operation', publisher: 'IEC', edition: null,
+    standing: 'from memory', remark: 'Preferred rated currents.',
+  },
   'nec-210': {
     designation: 'NEC (NFPA 70)', title: 'National Electrical Code (NFPA 70), article 210: branch circuits', publisher: 'NFPA', edition: null,
     standing: 'from memory', remark: 'A land rule, used as advice.',

@@ -106,7 +106,15 @@ export const unprotectedAsExempt: FindingKind<{}> = {
   remedy: () => 'Keep the conductors short, supported and guarded against chafe, and mark them as unprotected.',
 }
 
+export const limitedByItsSource: FindingKind<{ limitA: number; outputA: number }> = {
+  id: 'DCD306', name: 'limited-by-its-source', since: '0.2.0', retired: null, severity: 'note',
+  meaning: 'A circuit has no overcurrent protection, and needs none against its own source: a solar panel or alternator cannot give more than its conductors carry. '
+    + 'What feeds it from its other end must be protected there.',
+  message: ({ subject, evidence }) => `Circuit ${subject.id}: no overcurrent protection; its source gives ${say('currentA', evidence.outputA)} at most, its conductors carry ${say('currentA', evidence.limitA)}`,
+  remedy: () => 'Check that its other end is protected against what is joined there.',
+}
+
 export const findingKinds = [
   currentAboveCapacity, voltageDropAboveLimit, ratingBelowLoad, ratingAboveCapacity, noProtection, cableDataMissing, physicalDropAboveLimit,
-  ratingAboveTarget, ratingNotStandard, unprotectedForStatedReason, unprotectedAsExempt,
+  ratingAboveTarget, ratingNotStandard, unprotectedForStatedReason, unprotectedAsExempt, limitedByItsSource,
 ] as const

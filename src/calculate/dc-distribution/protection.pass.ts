@@ -5,12 +5,13 @@ import {
 } from '../../model/results.js'
 import type { Circuit, Tag, Vessel } from '../../model/vessel.js'
 import type { Basis, ProtectionRule } from '../../references/basis/basis.js'
-import { cite } from '../../references/bibliography.js'
+import { type Citation, cite } from '../../references/bibliography.js'
 import { largestRatingA, type ProtectiveDevice, protectiveDevice, smallestRatingA } from '../../references/tables/protective-devices.js'
 import { say } from '../../units/format.js'
 import { compare, exceeds } from '../compare.js'
+import { feederOf } from '../feeding/supply.js'
 import { exemptionOf } from './circuit-cables.js'
-import { noProtection, ratingAboveCapacity, ratingAboveTarget, ratingBelowLoad, ratingNotStandard, unprotectedAsExempt, unprotectedForStatedReason } from './findings.js'
+import { limitedByItsSource, noProtection, ratingAboveCapacity, ratingAboveTarget, ratingBelowLoad, ratingNotStandard, unprotectedAsExempt, unprotectedForStatedReason } from './findings.js'
 import { protectionRating } from './protection-rating.calc.js'
 
 export function protectionPass(vessel: Vessel, basis: Basis, feeding: FeedingResults, capacity: CapacityResults): ProtectionResults {
@@ -18,12 +19,15 @@ export function protectionPass(vessel: Vessel, basis: Basis, feeding: FeedingRes
   const findings: Finding[] = []
   for (const circuit of vessel.circuits) {
     const feed = feeding.byCircuit.get(circuit.tag)
-    const assessed = assess(circuit, basis.protection, feed, weakestOf(circuit, feed, capacity))
+    const weakest = weakestOf(circuit, feed, capacity)
+    const assessed = assess(circuit, basis.protection, feed, weakest)
     byCircuit.set(circuit.tag, assessed)
-    findings.push(...findingsOf(circuit, basis.protection, assessed))
+    findings.push(...findingsOf(circuit, basis.protection, assessed, limitedBySource(vessel, circuit, weakest)))
   }
   return { byCircuit, findings }
 }
+
+const limitedSource: Citation = { source: 'iec-60364-7-712', place: 'overload protection left out where the conductors carry 1.25 times the current of the source' }
 
 interface Weakest { readonly cableTag: Tag | null; readonly capacityA: number | null; readonly unknown: readonly string[] }
 
@@ -84,10 +88,26 @@ function ratingLimit({ citation, permitted }: ProtectionRule, capacityA: number,
   return { relation: 'at most', value: nextStandardA <= largestRatedCurrentA ? nextStandardA : capacityA, citation: permitted.citation }
 }
 
-function findingsOf(circuit: Circuit, rule: ProtectionRule, assessed: CircuitProtection): readonly Finding[] {
+interface LimitedSource { readonly outputA: number; readonly limitA: number }
+
+/** A source that gives what it can, whatever is joined to it, and cannot give more than every conductor carries; else null. */
+function limitedBySource(vessel: Vessel, { fedFromTag, fedFromTerminal }: Circuit, { capacityA: limitA, unknown }: Weakest): LimitedSource | null {
+  const feeder = feederOf(vessel, fedFromTag, fedFromTerminal)
+  const outputA = feeder.is === 'source' && feeder.source.drives ? feeder.source.ratedCurrentA : null
+  if (outputA === null || limitA === null || unknown.length > 0) return null
+  return exceeds(sourceMarginFactor * outputA, { relation: 'at most', value: limitA, citation: limitedSource }) ? null : { outputA, limitA }
+}
+
+/** What conductors are to carry of their source's current, where nothing protects them. */
+const sourceMarginFactor = 1.25
+
+function findingsOf(circuit: Circuit, rule: ProtectionRule, assessed: CircuitProtection, limited: LimitedSource | null): readonly Finding[] {
   const { protection } = circuit
   const subject = { kind: 'circuit', id: circuit.tag }
-  if (protection === null) return [unprotected(circuit, rule)]
+  if (protection === null) {
+    return [circuit.unprotectedReason === null || limited === null ? unprotected(circuit, rule)
+      : find(limitedByItsSource, { subject, field: 'unprotectedReason', evidence: { ...limited }, limit: { relation: 'at most', value: limited.limitA, citation: limitedSource } })]
+  }
   const device = protectiveDevice(protection.device)
   const { ratedCurrentA } = protection
   const findings: Finding[] = []

@@ -63,6 +63,11 @@ export const protectiveDevices = {
     citation: { source: 'common-practice', place: 'breaker sizes in common use; above 100 A surface-mounted main breakers' },
     interrupts: null,
   },
+  'miniature circuit breaker': {
+    ratingsA: [6, 8, 10, 13, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125],
+    citation: { source: 'iec-60898-1', place: 'preferred rated currents' },
+    interrupts: null,
+  },
   'electronic channel': {
     ratingsA: null,
     citation: { source: 'common-practice', place: 'programmed per channel' },

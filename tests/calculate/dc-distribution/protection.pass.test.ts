@@ -4,7 +4,7 @@ import type { CapacityResults, CableCapacity } from '../../../src/model/results.
 import type { BasisId, Circuit } from '../../../src/model/vessel.js'
 import { bases } from '../../../src/references/basis/bases.js'
 import { aFeeding, type GivenFeed } from '../../support/results-builder.js'
-import { aCircuit, aProtection, aVessel } from '../../support/vessel-builder.js'
+import { aCircuit, anEquipment, anOutput, aProtection, aVessel } from '../../support/vessel-builder.js'
 
 interface Given {
   readonly basis?: BasisId
@@ -136,5 +136,27 @@ describe('no protective device', () => {
     expect(findings.map(({ id, severity }) => [id, severity])).toEqual([['DCD304', 'warning']])
     expect(findings[0]?.message).toContain('short cable')
     expect(without('short cable').circuit.notAssessed).toEqual(['no overcurrent protective device, reason given: short cable'])
+  })
+})
+
+describe('a source that gives no more than its conductors carry', () => {
+  const ofPanel = (capacityA: number | null, kind = 'solar panel', unprotectedReason: string | null = 'current-limited source') => {
+    const vessel = aVessel({
+      equipment: [anEquipment({ tag: 'G1', kind, outputs: [anOutput({ nominalVoltageV: 20, ratedCurrentA: 9 })] })],
+      circuits: [aCircuit({ tag: 'F1', fedFromTag: 'G1', loadTags: ['P1'], unprotectedReason })],
+    })
+    const capacity: CapacityResults = { byCable: new Map([['W1', aCapacity(capacityA)]]), findings: [] }
+    return protectionPass(vessel, bases.iso, aFeeding({ F1: { chain: ['F1'], designCurrentA: 9, out: ['W1 F1 P1 9'] } }), capacity).findings
+  }
+
+  it('needs no protection against it: a note', () => {
+    // By hand: 1.25 · 9 A = 11.25 A.
+    expect(ofPanel(11.25).map(({ id, message }) => `${id} ${plain(message)}`)).toEqual(['DCD306 Circuit F1: no overcurrent protection; its source gives 9.0 A at most, its conductors carry 11.3 A'])
+  })
+  it.each([
+    ['one ampere less', 10.25, 'solar panel', 'current-limited source', 'DCD304'], ['a capacity that is not known', null, 'solar panel', 'current-limited source', 'DCD304'],
+    ['a source that gives what is drawn', 50, 'dc-dc converter', 'current-limited source', 'DCD304'], ['no reason given', 50, 'solar panel', null, 'DCD105'],
+  ] as const)('but with %s it does', (_, capacityA, kind, reason, id) => {
+    expect(ofPanel(capacityA, kind, reason).map(finding => finding.id)).toEqual([id])
   })
 })
