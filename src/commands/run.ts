@@ -2,6 +2,7 @@
 import { Command, CommanderError, InvalidArgumentError } from 'commander'
 import path from 'node:path'
 import { PackRefused } from '../package/pack-folder.js'
+import type { ReserveOptions } from './reserve.js'
 import { type ExitCode, exitCode, type Surroundings, Unusable } from './surroundings.js'
 
 /** Runs the command in `args` (without the program's own name) to its end. Never throws. */
@@ -79,6 +80,23 @@ function makeProgram(surroundings: Surroundings, ended: (code: ExitCode) => void
     .action(async (vesselFolder: string, options: { port?: number; catalogue?: string }) => {
       const { preview } = await import('./preview.js')
       ended(await preview(vesselFolder, options, surroundings))
+    })
+
+  program.command('reserve')
+    .description('tell where a new load can be taken from: free ways, route, conductor, protection, and what is left in the feeders above')
+    .argument('<folder>', 'the vessel folder', folder)
+    .requiredOption('--current <current>', 'what the load draws, with its unit: "8 A"')
+    .requiredOption('--at <place>', 'where it is to be: a zone, a wireway point or an item, by tag or name')
+    .option('--voltage <voltage>', 'its nominal voltage: "12 V" (default: the only direct current on board)')
+    .option('--critical', 'hold it against the voltage drop of critical circuits')
+    .option('--continuous', 'it runs for hours: the protective device is rated 125 % of the current')
+    .option('--hours <duration>', 'hours of each day in which it runs: "4 h"')
+    .option('--demand-factor <share>', 'share of its current that counts in the feeders above, 0 to 1 (default: 1)')
+    .option(...catalogueOption)
+    .option('--json', 'print the answer as JSON')
+    .action(async (vesselFolder: string, options: ReserveOptions) => {
+      const { reserve } = await import('./reserve.js')
+      ended(await reserve(vesselFolder, options, surroundings))
     })
 
   program.command('init')

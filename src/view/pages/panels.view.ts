@@ -1,5 +1,6 @@
 /** Each panel, fuse block or switching module way by way, spare ways included. */
-import type { Circuit, Panel } from '../../model/vessel.js'
+import { inWords } from '../../findings/words.js'
+import type { Circuit, NetworkLoss, Panel } from '../../model/vessel.js'
 import { designCurrentA } from '../../model/results.js'
 import { say } from '../../units/format.js'
 import { assessCircuit, circuitVerdict, verdictMark } from '../assessment.js'
@@ -8,9 +9,10 @@ import { findingCards } from '../finding-cards.js'
 import { fixedPages } from '../site-map.js'
 import { byTag, tableOf } from '../tables.js'
 import { counted, dash, joined, muted, orDash, orNotRecorded } from '../text.js'
-import type { Block, Diagram, Page, Table } from '../view-model.js'
-import { protectionText } from './circuit-parts.js'
+import type { Block, Diagram, Page, Table, Text } from '../view-model.js'
+import { cableCell, protectionText } from './circuit-parts.js'
 import { cablesTable } from './cables.view.js'
+import { deadBlocks, lossBlocks } from './fault-blocks.js'
 import { chainText, makerAndModel, placeText } from './equipment.view.js'
 
 export function panelPages(context: ViewContext, diagrams: ReadonlyMap<string | null, readonly Diagram[]>): readonly Page[] {
@@ -40,21 +42,24 @@ export function panelsTable(context: ViewContext, panels: readonly Panel[]): Tab
       { title: 'Kind', width: 'short', cell: panel => [panel.kind] },
       { title: 'Where', width: 'text', cell: panel => placeText(context, panel) },
       { title: 'Ways', width: 'number', cell: panel => orDash(panel.ways === null ? null : String(panel.ways)) },
-      { title: 'Spare', width: 'number', cell: panel => orDash(panel.ways === null ? null : String(spareWays(context, panel).length)) },
+      { title: 'Spare', width: 'number', cell: panel => { const spare = spareWays(context, panel); return orDash(spare === null ? null : String(spare.length)) } },
     ],
   })
 }
 
-/** Numbers of the ways that no circuit uses. */
-export function spareWays(context: ViewContext, panel: Panel): readonly number[] {
-  const used = new Set((context.lookup.circuitsFedFrom.get(panel.tag) ?? []).map(circuit => circuit.way))
-  return Array.from({ length: panel.ways ?? 0 }, (_, i) => i + 1).filter(way => !used.has(way))
+/** Numbers of the ways that no circuit uses; null where they are not known. */
+export const spareWays = ({ results }: ViewContext, panel: Panel): readonly number[] | null => results.reserve.byPoint.get(panel.tag)?.freeWays ?? null
+
+/** `3: 5, 6 and 8`, or why it is not known. */
+export function spareText(context: ViewContext, panel: Panel): Text {
+  const spare = spareWays(context, panel)
+  if (spare === null) return [muted(panel.ways === null ? 'number of ways not recorded' : 'not known: the way of a circuit is not recorded')]
+  return [spare.length === 0 ? 'none' : `${spare.length}: ${inWords(spare.map(String))}`]
 }
 
 function panelPage(context: ViewContext, panel: Panel, diagrams: readonly Diagram[]): Page {
   const feeders = context.lookup.circuitsOfLoad.get(panel.tag) ?? []
   const findings = context.findingsBySubject.get(panel.tag) ?? []
-  const spare = spareWays(context, panel)
   const module = panel.kind === 'switching module'
   const printed: readonly Block[] = [
     {
@@ -63,12 +68,16 @@ function panelPage(context: ViewContext, panel: Panel, diagrams: readonly Diagra
         { label: 'Fed by', value: feeders.length === 0 ? [muted('listed by no circuit')] : joined(feeders.map(feeder => [context.tag(feeder.tag), ` ${protectionText(feeder)}, `, ...chainText(context, feeder)]), { is: 'break' }) },
         { label: 'Design current of the feed', value: joined(feeders.map(feeder => { const current = designCurrentA(context.results.feeding.byCircuit.get(feeder.tag)); return [current === null ? muted('not assessed') : say('designCurrentA', current)] }), ' ') },
         { label: 'Rated current', value: orNotRecorded(panel.ratedCurrentA === null ? null : say('ratedCurrentA', panel.ratedCurrentA)) },
-        { label: module ? 'Spare channels' : 'Spare ways', value: panel.ways === null ? [muted('number of ways not recorded')] : [spare.length === 0 ? 'none' : `${spare.length}: ${spare.join(', ')}`] },
+        { label: module ? 'Spare channels' : 'Spare ways', value: spareText(context, panel) },
+        ...(module ? [{ label: 'When its network is lost', value: networkLossText(panel.networkLoss) }] : []),
         { label: 'Maker, model', value: orDash(makerAndModel(panel)) },
         { label: 'Status', value: orDash(panel.status) },
       ],
     },
-    waysTable(context, panel, spare),
+    ...deadBlocks(context, panel.tag),
+    ...lossBlocks(context, panel.tag),
+    waysTable(context, panel),
+    emergencyTable(context, panel),
     ...diagrams,
   ]
   const blocks: readonly (Block | null)[] = [
@@ -101,32 +110,74 @@ function runsOf(ways: readonly number[]): readonly Way[] {
   return runs
 }
 
-function waysTable(context: ViewContext, panel: Panel, spare: readonly number[]): Table {
+function waysTable(context: ViewContext, panel: Panel): Table {
   const circuits = context.lookup.circuitsFedFrom.get(panel.tag) ?? []
+  const spare = spareWays(context, panel)
   const ways: readonly Way[] = [
     ...circuits.map(circuit => ({ first: circuit.way, last: circuit.way, circuit })),
-    ...runsOf(spare),
-  ].toSorted((a, b) => (a.first ?? Infinity) - (b.first ?? Infinity))
-  const module = panel.kind === 'switching module'
+    ...runsOf(spare ?? []),
+  ].toSorted(byWay)
+  const module = isModule(panel)
   return tableOf(ways, {
     id: 'ways',
-    caption: module ? 'Channel by channel' : 'Way by way',
+    caption: module ? 'Channel by channel: supply' : 'Way by way: supply',
     empty: 'No circuit is recorded.',
-    note: [`${counted(circuits.length, 'circuit')}, ${counted(spare.length, 'spare way')}.`],
+    note: [
+      `${counted(circuits.length, 'circuit')}, ${spare === null ? 'spare ways not known' : counted(spare.length, `spare ${wayWord(panel)}`)}. `,
+      'Conductor: the cable that can carry least between the device and the loads, with its current-carrying capacity.',
+    ],
     columns: [
       { title: module ? 'Channel' : 'Way', width: 'number', cell: ({ first, last }) => orDash(first === null ? null : first === last ? String(first) : `${first} to ${last}`) },
-      { title: 'Circuit', width: 'tag', cell: ({ circuit }) => (circuit === null ? dash : [context.tag(circuit.tag)]) },
-      { title: 'Name', width: 'text', cell: ({ circuit }) => (circuit === null ? [muted('spare')] : [circuit.name]) },
-      { title: 'Protection', width: 'short', cell: ({ circuit }) => (circuit === null ? dash : [protectionText(circuit)]) },
-      { title: 'Design current', width: 'number', cell: ({ circuit }) => orDash(circuit === null ? null : currentOf(context, circuit)) },
+      { title: 'Circuit', width: 'text', cell: ({ circuit }) => (circuit === null ? [muted('spare')] : [context.tag(circuit.tag), ` ${circuit.name}`]) },
       { title: 'Feeds', width: 'text', cell: ({ circuit }) => (circuit === null ? dash : joined(circuit.loadTags.map(context.named), { is: 'break' })) },
-      ...(module ? [{ title: 'Manual bypass', width: 'text' as const, cell: ({ circuit }: Way) => orDash(circuit?.manualBypass ?? null) }] : []),
+      { title: 'Current', width: 'number', cell: ({ circuit }) => (circuit === null ? dash : currentOf(context, circuit)) },
+      { title: module ? 'Set to' : 'Protection', width: 'short', cell: ({ circuit }) => (circuit === null ? dash : [settingText(circuit)]) },
+      { title: 'Conductor', width: 'short', cell: ({ circuit }) => (circuit === null ? dash : conductorText(context, circuit)) },
       { title: 'Verdict', width: 'short', cell: ({ circuit }) => (circuit === null ? dash : [verdictMark(circuitVerdict(assessCircuit(context, circuit)))]) },
     ],
   })
 }
 
-function currentOf(context: ViewContext, circuit: Circuit): string | null {
+/** How each circuit stands and how it is worked when something above it fails. A panel without electronics has no network to lose. */
+function emergencyTable(context: ViewContext, panel: Panel): Table {
+  const circuits = (context.lookup.circuitsFedFrom.get(panel.tag) ?? []).toSorted((a, b) => byWay({ first: a.way }, { first: b.way }))
+  const module = isModule(panel)
+  const bypassable = module || circuits.some(({ manualBypass }) => manualBypass !== null)
+  return tableOf(circuits, {
+    id: 'emergency-working',
+    caption: module ? 'Channel by channel: emergency working' : 'Way by way: emergency working',
+    empty: 'No circuit is recorded.',
+    ...(module ? { note: ['A module that is itself dead, or without supply, is to be expected to feed nothing: go by the manual bypass.'] } : {}),
+    columns: [
+      { title: module ? 'Channel' : 'Way', width: 'number', cell: circuit => orDash(circuit.way === null ? null : String(circuit.way)) },
+      { title: 'Circuit', width: 'text', cell: circuit => [context.tag(circuit.tag), ` ${circuit.name}`] },
+      { title: 'Class', width: 'short', cell: circuit => [circuit.loadClass] },
+      { title: 'Normally', width: 'short', cell: circuit => [circuit.normalState] },
+      ...(module ? [{ title: 'Network lost', width: 'short' as const, cell: (circuit: Circuit) => networkLossText(circuit.networkLoss ?? panel.networkLoss) }] : []),
+      ...(bypassable ? [{ title: 'Manual bypass', width: 'text' as const, cell: (circuit: Circuit) => (module ? orNotRecorded(circuit.manualBypass) : orDash(circuit.manualBypass)) }] : []),
+    ],
+  })
+}
+
+const isModule = ({ kind }: Panel): boolean => kind === 'switching module'
+const wayWord = (panel: Panel): string => (isModule(panel) ? 'channel' : 'way')
+const byWay = (a: { readonly first: number | null }, b: { readonly first: number | null }): number =>
+  (a.first ?? Number.MAX_VALUE) - (b.first ?? Number.MAX_VALUE)
+
+const afterNetworkLoss: Readonly<Record<NetworkLoss, string>> = { hold: 'stays as it is', off: 'goes off', on: 'goes on' }
+const networkLossText = (loss: NetworkLoss | null): Text => orNotRecorded(loss === null ? null : afterNetworkLoss[loss])
+
+/** An electronic channel by the current it is set to, all else by its device. */
+const settingText = (circuit: Circuit): string =>
+  (circuit.protection?.device === 'electronic channel' ? say('ratedCurrentA', circuit.protection.ratedCurrentA) : protectionText(circuit))
+
+function conductorText(context: ViewContext, { tag }: Circuit): Text {
+  const protection = context.results.protection.byCircuit.get(tag)
+  if (protection?.weakestCableTag == null || protection.weakestCapacityA === null) return [muted('not assessed')]
+  return [...cableCell(context, [protection.weakestCableTag]), { is: 'break' }, say('currentCarryingCapacityA', protection.weakestCapacityA)]
+}
+
+function currentOf(context: ViewContext, circuit: Circuit): Text {
   const current = designCurrentA(context.results.feeding.byCircuit.get(circuit.tag))
-  return current === null ? null : say('designCurrentA', current)
+  return [current === null ? muted('not assessed') : say('designCurrentA', current)]
 }
