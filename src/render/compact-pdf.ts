@@ -109,7 +109,7 @@ async function writeObjects(objects: readonly PdfObject[], root: number, info: n
   const small = objects.filter(object => !isStream(object))
   const groups = Array.from({ length: Math.ceil(small.length / objectsPerStream) },
     (_, i) => small.slice(i * objectsPerStream, (i + 1) * objectsPerStream))
-  const firstNew = Math.max(...objects.map(({ number }) => number)) + 1
+  const firstNew = objects.reduce((last, { number }) => Math.max(last, number), 0) + 1
 
   const packed = await Promise.all(groups.map(async group => {
     let offset = 0

@@ -2,7 +2,7 @@
 import { type CheckKind, isAssessed, type Measured, type ReadingCheck } from '../../model/results/commissioning.js'
 import type { Comparison, Computed } from '../../model/results.js'
 import { sayResidualCurrent } from '../../references/basis/ac-rules.js'
-import { cite } from '../../references/bibliography.js'
+import { type Citation, cite } from '../../references/bibliography.js'
 import { say, sayAgainst, sayForWorking } from '../../units/format.js'
 import { type Quantities, unitOf } from '../../units/quantity.js'
 import type { ViewContext } from '../context.js'
@@ -43,7 +43,9 @@ export function measuredBlocks(context: ViewContext): readonly Block[] {
 
 // --- tables ----------------------------------------------------------------------------------------------------------
 function kindTable(context: ViewContext, kind: CheckKind, checks: readonly ReadingCheck[]): Table {
-  const sources = [...new Set(checks.flatMap(({ limits, tolerances }) => [...limits, ...tolerances].map(({ limit }) => cite(limit.citation))))]
+  // What is recorded of the item itself is a limit of its own for each.
+  const said = (citation: Citation): string => cite(citation.source === 'vessel-data' ? { ...citation, place: 'what is recorded of the item' } : citation)
+  const sources = [...new Set(checks.flatMap(({ limits, tolerances }) => [...limits, ...tolerances].map(({ limit }) => said(limit.citation))))]
   const hasFigure = checks.some(({ calculated }) => calculated !== null)
   return tableOf(checks, {
     id: `measured-${kind.replaceAll(' ', '-')}`,

@@ -61,27 +61,30 @@ function panelPage(context: ViewContext, panel: Panel, diagrams: readonly Diagra
   const feeders = context.lookup.circuitsOfLoad.get(panel.tag) ?? []
   const findings = context.findingsBySubject.get(panel.tag) ?? []
   const module = panel.kind === 'switching module'
+  const facts: Block = {
+    is: 'facts', caption: null, entries: [
+      { label: 'Where', value: placeText(context, panel) },
+      { label: 'Fed by', value: feeders.length === 0 ? [muted('listed by no circuit')] : joined(feeders.map(feeder => [context.tag(feeder.tag), ` ${protectionText(feeder)}, `, ...chainText(context, feeder)]), { is: 'break' }) },
+      { label: 'Design current of the feed', value: joined(feeders.map(feeder => { const current = designCurrentA(context.results.feeding.byCircuit.get(feeder.tag)); return [current === null ? muted('not assessed') : say('designCurrentA', current)] }), ' ') },
+      { label: 'Rated current', value: orNotRecorded(panel.ratedCurrentA === null ? null : say('ratedCurrentA', panel.ratedCurrentA)) },
+      { label: module ? 'Spare channels' : 'Spare ways', value: spareText(context, panel) },
+      ...(module ? [{ label: 'When its network is lost', value: networkLossText(panel.networkLoss) }] : []),
+      { label: 'Maker, model', value: orDash(makerAndModel(panel)) },
+      { label: 'Status', value: orDash(panel.status) },
+    ],
+  }
+  // On paper the chapter on fault tracing has what goes dead with it.
   const printed: readonly Block[] = [
-    {
-      is: 'facts', caption: null, entries: [
-        { label: 'Where', value: placeText(context, panel) },
-        { label: 'Fed by', value: feeders.length === 0 ? [muted('listed by no circuit')] : joined(feeders.map(feeder => [context.tag(feeder.tag), ` ${protectionText(feeder)}, `, ...chainText(context, feeder)]), { is: 'break' }) },
-        { label: 'Design current of the feed', value: joined(feeders.map(feeder => { const current = designCurrentA(context.results.feeding.byCircuit.get(feeder.tag)); return [current === null ? muted('not assessed') : say('designCurrentA', current)] }), ' ') },
-        { label: 'Rated current', value: orNotRecorded(panel.ratedCurrentA === null ? null : say('ratedCurrentA', panel.ratedCurrentA)) },
-        { label: module ? 'Spare channels' : 'Spare ways', value: spareText(context, panel) },
-        ...(module ? [{ label: 'When its network is lost', value: networkLossText(panel.networkLoss) }] : []),
-        { label: 'Maker, model', value: orDash(makerAndModel(panel)) },
-        { label: 'Status', value: orDash(panel.status) },
-      ],
-    },
-    ...deadBlocks(context, panel.tag),
-    ...lossBlocks(context, panel.tag),
+    facts,
     waysTable(context, panel),
     emergencyTable(context, panel),
     ...diagrams,
   ]
   const blocks: readonly (Block | null)[] = [
-    ...printed,
+    facts,
+    ...deadBlocks(context, panel.tag),
+    ...printed.slice(1),
+    ...lossBlocks(context, panel.tag),
     cablesTable(context, context.lookup.cablesAt.get(panel.tag) ?? [], { id: 'cables', caption: 'Cables of the panel’s own feed', seenFrom: panel.tag }),
     panel.notes === null ? null : { is: 'markdown', source: panel.notes },
     findings.length === 0 ? null : { is: 'findings', empty: '', findings: findingCards(context, findings) },

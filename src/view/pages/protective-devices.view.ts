@@ -1,7 +1,7 @@
 /** Protection and short circuit: what a dead short would draw at each place, and whether the devices are equal to it. */
 import { grouped } from '../../model/lookup.js'
 import { slug } from '../../model/address.js'
-import { type BatteryFault, type DeviceCheck, doesNotFall, type ExposedConductor, type PanelFeeder, prospectiveA } from '../../model/results/protective-devices.js'
+import { type BatteryFault, type DeviceCheck, doesNotFall, type ExposedConductor, type LoopStep, type PanelFeeder, prospectiveA } from '../../model/results/protective-devices.js'
 import type { Circuit, Tag } from '../../model/vessel.js'
 import { deviceAdvice } from '../../references/basis/device-advice.js'
 import { cite } from '../../references/bibliography.js'
@@ -29,7 +29,7 @@ export function protectiveDevicesPages(context: ViewContext): readonly Page[] {
     const check = context.results.protectiveDevices.byCircuit.get(circuit.tag)
     return check === undefined ? [] : [{ circuit, check }]
   })
-  const blocks: readonly (Block | null)[] = [
+  const before: readonly Block[] = [
     { is: 'paragraph', text: [
       strong('A short circuit across a battery draws hundreds to many thousands of amperes. '),
       'Isolate the battery before work near its terminals, take off rings and watches, insulate tools. The figures here are worked out from what is recorded; they are estimates on the large side and replace neither a measurement nor the judgement of a licensed electrician.',
@@ -37,7 +37,8 @@ export function protectiveDevicesPages(context: ViewContext): readonly Page[] {
     heading('Prospective short-circuit current', 'short-circuit'),
     pointTable(context),
     ...batteryBlocks(context),
-    ...pointWorkings(context),
+  ]
+  const after: readonly (Block | null)[] = [
     heading('What each device can break', 'devices'),
     ...deviceTables(context, devices),
     typeTable(),
@@ -64,9 +65,10 @@ export function protectiveDevicesPages(context: ViewContext): readonly Page[] {
     title: 'Protection and short circuit',
     kicker: null,
     lead: [`${counted(devices.length, 'protective device')}: what each must be able to break, how far it sits from its source, and which opens first. Ratings against loads and conductors are in the `, linkTo(fixedPages.circuits, 'circuit schedule'), '; limits and sources under ', linkTo(fixedPages.basis, 'Basis'), '.'],
-    printed: null,
+    // On paper the sums stand in one table, a place a row.
+    printed: [...before, sumsTable(context), ...after].filter(block => block !== null),
     trail: [],
-    blocks: blocks.filter(block => block !== null),
+    blocks: [...before, ...pointWorkings(context), ...after].filter(block => block !== null),
   }]
 }
 
@@ -120,6 +122,33 @@ function otherSourcesTable(context: ViewContext, tag: Tag, { otherSources }: Bat
     ],
     note: ['Alternators, chargers and converters limit themselves; without a stated short-circuit current their rated current is taken.'],
   })
+}
+
+function sumsTable(context: ViewContext): Table {
+  const sums = [...context.results.protectiveDevices.byPoint].flatMap(([key, { current, steps }]) => (current.status === 'computed' ? [{ key, current, steps }] : []))
+  return tableOf(sums, {
+    id: 'short-circuit-sums',
+    caption: 'The sum at each place',
+    empty: 'No sum can be made.',
+    columns: [
+      { title: 'At', width: 'tag', cell: ({ key }) => [key.replace(':', ' ')] },
+      { title: 'Voltage', width: 'number', cell: ({ current }) => [sayForWorking('openCircuitVoltageV', current.input.openCircuitVoltageV)] },
+      { title: 'Inside the source', width: 'number', cell: ({ current }) => [sayForWorking('internalResistanceMilliOhm', current.input.internalResistanceMilliOhm)] },
+      { title: 'Conductors, out and back', width: 'text', cell: ({ steps }) => (steps.length === 0 ? dash : joined(steps.map(step => [stepText(step)]), '; ')) },
+      { title: 'Sum of them', width: 'number', cell: ({ current }) => [sayForWorking('conductorResistanceMilliOhm', current.input.conductorResistanceMilliOhm, 'result')] },
+      { title: 'Other sources', width: 'number', cell: ({ current }) => [sayForWorking('otherSourcesCurrentA', current.input.otherSourcesCurrentA)] },
+      { title: 'Current', width: 'number', cell: ({ current }) => [sayForWorking('prospectiveShortCircuitCurrentA', current.output.prospectiveShortCircuitCurrentA, 'result')] },
+    ],
+    note: ['Current = 1000 × voltage / (inside the source + sum of the conductors) + other sources, in ampere, volt and milliohm.'],
+  })
+}
+
+/** `W5 3.2 m 70 mm² 0.788 mΩ` */
+function stepText({ cableTag, resistance }: LoopStep): string {
+  if (resistance.status === 'not computed') return `${cableTag} left out`
+  const { conductorLengthM, crossSectionMm2, parallelCount } = resistance.input
+  const size = `${parallelCount > 1 ? `${parallelCount} × ` : ''}${sayForWorking('crossSectionMm2', crossSectionMm2)}`
+  return `${cableTag} ${sayForWorking('conductorLengthM', conductorLengthM)} ${size} ${sayForWorking('conductorResistanceMilliOhm', resistance.output.conductorResistanceMilliOhm, 'result')}`
 }
 
 /** Of batteries the sum is that of their own workings. */
