@@ -9,6 +9,8 @@ import { performance } from 'node:perf_hooks'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import { build, examine, type Examined, viewOf } from './build.js'
 import { calculate } from './calculate/calculate.js'
+import { dependencyPass } from './calculate/dependency/index.js'
+import { feedingPass } from './calculate/feeding/index.js'
 import { multipliedVessel } from './multiplied-vessel.js'
 import { findBrowser, openBrowser, openPage } from './render/browser.js'
 import { drawDiagrams, openDrawingBoard } from './render/draw-diagrams.js'
@@ -46,15 +48,30 @@ async function examineRows(): Promise<readonly Row[]> {
 }
 
 async function growthRows({ vessel, basis }: Examined): Promise<readonly Row[]> {
-  const times = 10
-  // Copied once too, so that both are made alike, and new each time: nothing kept from the run before helps.
-  const secondsOf = (copies: number) => {
-    const vessels = Array.from({ length: 9 }, () => multipliedVessel(vessel, copies))
+  // Copied once too, so that all are made alike, and new each time: nothing kept from the run before helps.
+  const secondsOf = (copies: number, times: number) => {
+    const vessels = Array.from({ length: times }, () => multipliedVessel(vessel, copies))
     return usualSeconds(vessels.length, () => calculate(vessels.pop()!, basis))
   }
-  const one = await secondsOf(1)
-  const ten = await secondsOf(times)
-  return [{ what: `calculate ${times} times the vessel: ${one.toFixed(3)} s becomes ${ten.toFixed(3)} s`, value: ten / one, atMost: 12, unit: '×' }]
+  const one = await secondsOf(1, 9)
+  const growth = async (copies: number, times: number, atMost: number): Promise<Row> => {
+    const many = await secondsOf(copies, times)
+    return { what: `calculate ${copies} times the vessel: ${one.toFixed(3)} s becomes ${many.toFixed(3)} s`, value: many / one, atMost, unit: '×' }
+  }
+  return [
+    { what: 'calculate the vessel', value: one, atMost: 0.5, unit: 's' },
+    await growth(10, 9, 12),
+    await growth(50, 1, 60),
+  ]
+}
+
+/** What is lost with each thing of a large vessel, and the way back to the source of each item. */
+async function dependencyRows({ vessel, basis }: Examined): Promise<readonly Row[]> {
+  const copies = 50
+  const large = multipliedVessel(vessel, copies)
+  const feeding = feedingPass(large)
+  const taken = await usualSeconds(3, () => dependencyPass(large, basis, { feeding }))
+  return [{ what: `dependency of every node of ${copies} times the vessel`, value: taken, atMost: 2, unit: 's' }]
 }
 
 async function packRows(examined: Examined, scratch: string): Promise<readonly Row[]> {
@@ -101,7 +118,7 @@ try {
   const early = await examineRows()
   const examined = await examine(sample)
   if (examined.status !== 'examined') throw new Error('the sample vessel has errors: run asfitted check on it')
-  process.stdout.write(tableOf([...early, ...await growthRows(examined), ...await packRows(examined, scratch)]))
+  process.stdout.write(tableOf([...early, ...await growthRows(examined), ...await dependencyRows(examined), ...await packRows(examined, scratch)]))
 } finally {
   await rm(scratch, { recursive: true, force: true })
 }
