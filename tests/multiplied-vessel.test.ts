@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import { multipliedVessel } from '../src/multiplied-vessel.js'
-import { aBattery, aCable, aCircuit, anEquipment, aPanel, aVessel, aZone } from './support/vessel-builder.js'
+import { aBattery, aCable, aCircuit, aDuty, aMode, anEquipment, aPanel, aVessel, aZone } from './support/vessel-builder.js'
 
 const vessel = aVessel({
   zones: [aZone({ tag: 'helm' })],
@@ -9,6 +9,8 @@ const vessel = aVessel({
   equipment: [anEquipment({ tag: 'P1', zoneTag: 'helm', kind: 'display' })],
   circuits: [aCircuit({ tag: 'F1', fedFromTag: 'G1', loadTags: ['A1'] }), aCircuit({ tag: 'A1.1', fedFromTag: 'A1', loadTags: ['P1'] })],
   cables: [aCable({ tag: 'W1', from: 'A1.1', to: 'P1:power', routeTags: [] })],
+  operatingModes: [aMode({ tag: 'under-way' })],
+  duties: [aDuty({ modeTag: 'under-way', itemTag: 'P1' })],
   canBuses: [{ tag: 'bus', name: 'bus', purpose: null, backbone: [{ kind: 'tee', tag: 'X1', zoneTag: 'helm', deviceTag: 'P1', dropCableTag: null }] }],
 })
 
@@ -22,6 +24,12 @@ it('renames every tag and every reference alike, and leaves names, kinds and ter
   expect(doubled.panels[1]).toMatchObject({ tag: 'A1+2', name: 'A1', zoneTag: 'helm+2' })
   expect(doubled.equipment[1]).toMatchObject({ kind: 'display', ports: [] })
   expect(doubled.canBuses[1]!.backbone).toEqual([{ kind: 'tee', tag: 'X1+2', zoneTag: 'helm+2', deviceTag: 'P1+2', dropCableTag: null }])
+})
+
+it('is used in the same ways, with each copy of a load in them', () => {
+  const { operatingModes, duties } = multipliedVessel(vessel, 2)
+  expect(operatingModes).toEqual(vessel.operatingModes)
+  expect(duties.map(({ modeTag, itemTag }) => [modeTag, itemTag])).toEqual([['under-way', 'P1+1'], ['under-way', 'P1+2']])
 })
 
 it('has a tag once each', () => {

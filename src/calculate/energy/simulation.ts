@@ -2,6 +2,7 @@
  * The state of charge of every battery, hour by hour. In each hour the sources carry the loads first; what they give
  * beyond charges the battery as far as it takes it, what they lack the battery gives.
  */
+import { grouped } from '../../model/lookup.js'
 import type { ChargeRun, HourRow } from '../../model/results/energy.js'
 import type { OperatingMode, Tag } from '../../model/vessel.js'
 import type { Store } from './battery-facts.js'
@@ -21,6 +22,9 @@ export function simulate({ mode, stores, loads, sources }: SimulationInput): Rea
   const charge = new Map(stores.map(store => [store.tag, mode.startChargePercent]))
   const rows = new Map(stores.map(({ tag }): [Tag, HourRow[]] => [tag, []]))
   const storeOf = new Map(stores.map(store => [store.tag, store]))
+
+  const intoStore = grouped(sources, ({ day: { batteryTag } }) => (batteryTag === null ? [] : [batteryTag]))
+  const outOfStore = grouped(sources, ({ takesByHour }) => takesByHour.flatMap(takes => takes?.batteryTag ?? []))
 
   const loadByHour = sumByHour(loads.map(({ day: { batteryTag }, averageAByHour }) => [batteryTag, averageAByHour]))
   const offeredByHour = sumByHour(sources.map(({ day: { batteryTag }, offeredAByHour }) => [batteryTag, offeredAByHour]))
@@ -52,14 +56,14 @@ export function simulate({ mode, stores, loads, sources }: SimulationInput): Rea
       underWay.add(store.tag)
       // Batteries that this one charges come first, since they say how much they take.
       let convertedA = 0
-      for (const source of sources) {
+      for (const source of outOfStore.get(store.tag) ?? []) {
         const takes = source.takesByHour[hour] ?? null
         const receiver = takes?.batteryTag === store.tag ? storeOf.get(source.day.batteryTag) : undefined
         if (receiver === undefined || underWay.has(receiver.tag)) continue
         settle(receiver)
         convertedA += (taken.get(source) ?? 0) * takes!.ratio
       }
-      const offers = new Map(sources.filter(({ day }) => day.batteryTag === store.tag).map(source => [source, offerOf(source)]))
+      const offers = new Map((intoStore.get(store.tag) ?? []).map(source => [source, offerOf(source)]))
       const offeredA = sum([...offers.values()])
       const row = hourOf(store, charge.get(store.tag)!, at(loadByHour, store.tag, hour) + convertedA, offeredA)
       for (const [source, offer] of offers) taken.set(source, offeredA === 0 ? 0 : (row.givenA * offer) / offeredA)

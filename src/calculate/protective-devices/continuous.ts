@@ -1,4 +1,5 @@
 /** Loads that run for hours without a break, from the duties recorded for the operating modes. */
+import { grouped } from '../../model/lookup.js'
 import { designCurrentA, type CircuitFeed } from '../../model/results.js'
 import type { ContinuousCheck } from '../../model/results/protective-devices.js'
 import type { Duty, Period, Tag, Vessel } from '../../model/vessel.js'
@@ -29,10 +30,17 @@ export function longestRunH(periods: readonly Period[]): number {
 
 const isContinuous = ({ periods, dutyPercent }: Duty): boolean => dutyPercent >= 100 && longestRunH(periods) >= fromH
 
+/** By mode what runs on and on in it, by the item or circuit; of several rows the first counts. */
+export type LastingDuties = ReadonlyMap<Tag, ReadonlyMap<Tag, Duty>>
+
+export function lastingDuties({ operatingModes, duties }: Vessel): LastingDuties {
+  const byMode = grouped(duties.filter(isContinuous), ({ modeTag }) => [modeTag])
+  return new Map(operatingModes.map(({ tag }) => [tag, new Map((byMode.get(tag) ?? []).toReversed().map(duty => [duty.itemTag, duty]))]))
+}
+
 /** The mode in which most runs on and on; null where no duty says so. */
-export function checkContinuous(vessel: Vessel, circuit: ProtectedCircuit, feed: CircuitFeed | undefined): ContinuousCheck | null {
-  const modes = vessel.operatingModes.flatMap(({ tag: modeTag }) => {
-    const duties = vessel.duties.filter(duty => duty.modeTag === modeTag && isContinuous(duty))
+export function checkContinuous(lasting: LastingDuties, circuit: ProtectedCircuit, feed: CircuitFeed | undefined): ContinuousCheck | null {
+  const modes = [...lasting].flatMap(([modeTag, duties]) => {
     const found = lastingIn(duties, circuit, feed)
     return found === null ? [] : [{ modeTag, ...found }]
   })
@@ -47,14 +55,14 @@ export function checkContinuous(vessel: Vessel, circuit: ProtectedCircuit, feed:
 }
 
 /** A row for the circuit counts for all that it feeds; else the loads with rows of their own add up. */
-function lastingIn(duties: readonly Duty[], circuit: ProtectedCircuit, feed: CircuitFeed | undefined): { readonly loadTags: readonly Tag[]; readonly continuousCurrentA: number } | null {
-  const whole = duties.find(({ itemTag }) => itemTag === circuit.tag)
+function lastingIn(duties: ReadonlyMap<Tag, Duty>, circuit: ProtectedCircuit, feed: CircuitFeed | undefined): { readonly loadTags: readonly Tag[]; readonly continuousCurrentA: number } | null {
+  const whole = duties.get(circuit.tag)
   if (whole !== undefined) {
     const currentA = whole.currentA ?? designCurrentA(feed)
     return currentA === null ? null : { loadTags: [circuit.tag], continuousCurrentA: currentA }
   }
   const lasting = (feed?.currentParts ?? []).filter(({ from }) => from !== 'circuit').flatMap(({ tag, currentA }) => {
-    const duty = duties.find(({ itemTag }) => itemTag === tag)
+    const duty = duties.get(tag)
     return duty === undefined ? [] : [{ tag, currentA: duty.currentA ?? currentA }]
   })
   return lasting.length === 0 ? null : { loadTags: lasting.map(({ tag }) => tag), continuousCurrentA: lasting.reduce((sum, { currentA }) => sum + currentA, 0) }

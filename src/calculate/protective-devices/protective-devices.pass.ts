@@ -6,7 +6,7 @@ import { compare } from '../compare.js'
 import type { Upstream } from '../upstream.js'
 import { cableRules } from './cable-rules.js'
 import { checkCapability } from './capability.js'
-import { checkContinuous } from './continuous.js'
+import { checkContinuous, type LastingDuties, lastingDuties } from './continuous.js'
 import { deviceFindings } from './device-findings.js'
 import { checkDistance, exposedConductors } from './distance.js'
 import { type FaultCurrents, faultCurrents, isMain } from './fault-current.js'
@@ -17,8 +17,9 @@ import { isProtected, type ProtectedCircuit, ratingOrder } from './rating-order.
 
 export function protectiveDevicesPass(vessel: Vessel, basis: Basis, before: Upstream): ProtectiveDevicesResults {
   const faults = faultCurrents(vessel, basis, before)
+  const lasting = lastingDuties(vessel)
   const devices = vessel.circuits.filter(isProtected)
-  const byCircuit = new Map(devices.map((circuit): [Tag, DeviceCheck] => [circuit.tag, checkDevice(vessel, basis, circuit, before, faults)]))
+  const byCircuit = new Map(devices.map((circuit): [Tag, DeviceCheck] => [circuit.tag, checkDevice(vessel, basis, circuit, before, faults, lasting)]))
   const distances = new Map([...byCircuit].map(([tag, { distance }]) => [tag, distance]))
   const byPanel = checkPanels(vessel, basis, before)
   const results = {
@@ -39,7 +40,7 @@ export function protectiveDevicesPass(vessel: Vessel, basis: Basis, before: Upst
   }
 }
 
-function checkDevice(vessel: Vessel, basis: Basis, circuit: ProtectedCircuit, before: Upstream, faults: FaultCurrents): DeviceCheck {
+function checkDevice(vessel: Vessel, basis: Basis, circuit: ProtectedCircuit, before: Upstream, faults: FaultCurrents, lasting: LastingDuties): DeviceCheck {
   const feed = before.feeding.byCircuit.get(circuit.tag)
   const prospective = faults.atDevice(circuit)
   const { reasons: capabilityReasons, ...capability } = checkCapability(vessel, basis, circuit.protection, feed, prospective)
@@ -52,7 +53,7 @@ function checkDevice(vessel: Vessel, basis: Basis, circuit: ProtectedCircuit, be
     distance,
     order: ratingOrder(vessel, circuit, feed),
     motors,
-    continuous: checkContinuous(vessel, circuit, feed),
+    continuous: checkContinuous(lasting, circuit, feed),
     charging: putInA === null ? null : compare('currentA', putInA, {
       relation: 'at most', value: circuit.protection.ratedCurrentA, citation: { source: 'iec-60364-4-43', place: 'design current at most the rated current' },
     }),
