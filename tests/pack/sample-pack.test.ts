@@ -98,7 +98,7 @@ describe('site in a browser', () => {
     await page.goto(find)
     await page.type('.find-box', 'bilge pump forward')
     const shown = await page.$$eval('#find-list tbody tr:not([hidden])', rows => rows.map(row => row.textContent!.replace(/\s+/g, ' ')))
-    expect(shown.some(text => text.includes('G13') && text.includes('A5.3 blade fuse 7.5') && text.includes('A5 way 3'))).toBe(true)
+    expect(shown.some(text => text.includes('G13') && text.includes('A5.3 circuit breaker 7.5') && text.includes('A5 way 3'))).toBe(true)
     expect(shown.length).toBeLessThan(20)
     await page.setJavaScriptEnabled(false)
     await page.goto(find)

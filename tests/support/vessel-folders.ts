@@ -20,7 +20,7 @@ export const lampBoat = ({ name = 'Lamp boat', fuse = '3 A', lampCable = '2.0 m'
   'wiring.yaml': `cable-types:
   - {tag: 2x1.5, name: Two cores, use: power, cores: 2, size: 1.5 mm2, insulation: 105 °C}
 batteries:
-  - {tag: G1, name: Battery, zone: cabin, nominal-voltage: 12 V}
+  - {tag: G1, name: Battery, zone: cabin, nominal-voltage: 12 V, chemistry: agm, capacity: 50 Ah, internal-resistance: 20 mohm}
 equipment:
   - {tag: E1, name: Lamp, kind: light, zone: cabin, current-max: 1 A}
 circuits:
@@ -33,5 +33,9 @@ circuits:
 cables:
   - {tag: W1, from: G1, to: F1, type: 2x1.5, length: 0.2 m}
   - {tag: W2, from: F1, to: E1, type: 2x1.5, length: ${lampCable}}
+operating-modes:
+  - {tag: evening, name: Evening}
+duties:
+  - {item: E1, mode: evening, hours: '19:00-23:00'}
 `,
 })
