@@ -36,12 +36,11 @@ export function cableUses(vessel: Vessel, feeding: FeedingResults): CableUses {
 }
 
 /**
- * What a cable carries for all the circuits that use it: as in a feeder, the sum of what each draws times its demand
- * factor, but never less than what one of them draws alone. What charging sources put in flows the other way, and the
- * larger of the two counts. Normally open circuits and those exempt from the rules for conductors (engine starting) count
- * only where nothing else uses the cable. Null when a current is not known.
+ * What is drawn through a cable by all the circuits that use it: as in a feeder, the sum of what each draws times its
+ * demand factor, but never less than what one of them draws alone. Normally open circuits and those exempt from the rules
+ * for conductors (engine starting) count only where nothing else uses the cable. Null when a current is not known.
  */
-export function currentInA(rule: ProtectionRule, uses: readonly CableUse[]): number | null {
+export function drawnThroughA(rule: ProtectionRule, uses: readonly CableUse[]): number | null {
   let sumA = 0
   let largestA = 0
   for (const { circuit, currentA, charges } of countedUses(rule, uses)) {
@@ -50,8 +49,14 @@ export function currentInA(rule: ProtectionRule, uses: readonly CableUse[]): num
     sumA += currentA * circuit.demandFactor
     largestA = Math.max(largestA, currentA)
   }
+  return Math.max(sumA, largestA)
+}
+
+/** What a cable must carry: what is drawn or what charging sources put in, which flows the other way; the larger of the two. */
+export function currentInA(rule: ProtectionRule, uses: readonly CableUse[]): number | null {
+  const drawnA = drawnThroughA(rule, uses)
   const chargingA = putIntoA(rule, uses)
-  return chargingA === null ? null : Math.max(sumA, largestA, chargingA)
+  return drawnA === null || chargingA === null ? null : Math.max(drawnA, chargingA)
 }
 
 /**
@@ -100,7 +105,7 @@ export function pathWithin(
   if ('reason' in wayBack) return wayBack
   const returnNamed = circuit.returnCableTags.length > 0
   const carried = (cableTag: Tag, ownA: number | null): number | null => {
-    const sharedA = (charging ? putIntoA : currentInA)(rule, uses.get(cableTag) ?? [])
+    const sharedA = (charging ? putIntoA : drawnThroughA)(rule, uses.get(cableTag) ?? [])
     return ownA === null || sharedA === null ? null : Math.max(ownA, sharedA)
   }
   return [

@@ -128,8 +128,13 @@ describe('other flows than from a battery to a load', () => {
     const feeding = { ...given, byCircuit: new Map([putting('Q1', 14, false), putting('A1.7', 10, true)]) }
     const capacity = currentCarryingCapacityPass(vessel, bases.iso, routing, feeding)
     expect(voltageDropPass(vessel, bases.iso, routing, feeding, capacity).byCircuit.get('A1.7')?.worst?.voltageDropV).toBeCloseTo(0.89216, 6)
-    // The feeder itself is held to the 50 A that are drawn.
+    // The feeder itself is held to the 50 A that are drawn, and to what is put in once that is more; its drop to the 50 A alone.
     expect(capacity.byCable.get('W1')?.comparison?.value).toBe(50)
+    const more = { ...given, byCircuit: new Map([putting('Q1', 60, false), putting('A1.7', 60, true)]) }
+    const moreCapacity = currentCarryingCapacityPass(vessel, bases.iso, routing, more)
+    expect(moreCapacity.byCable.get('W1')?.comparison?.value).toBe(60)
+    // By hand: 0.0164 · 50 · 8 / 35.
+    expect(voltageDropPass(vessel, bases.iso, routing, more, moreCapacity).byCircuit.get('Q1')?.worst?.voltageDropV).toBeCloseTo(0.1874286, 6)
   })
   it('of an a.c. circuit has a limit of its own', () => {
     const vessel = boat()
