@@ -46,6 +46,9 @@ export function lossGroups(context: ViewContext, effects: readonly Effect[]): re
   ]
 }
 
+/** More than these stand in running text, so that a main fuse does not fill a screen. */
+const mostLines = 8
+
 /** Names with what is lost; a short list ends with how many more. */
 export function effectNames(context: ViewContext, effects: readonly Effect[], { most = Infinity, withCause = true } = {}): Text {
   const shown = effects.slice(0, most).map((effect): Text => {
@@ -53,7 +56,7 @@ export function effectNames(context: ViewContext, effects: readonly Effect[], { 
     return [...context.named(effect.tag), ...(cause === null ? [] : [' ', muted(`(${cause})`)])]
   })
   const more = effects.length - shown.length
-  return [...joined(shown, withCause ? lineBreak : ', '), ...(more > 0 ? [` and ${more} more`] : [])]
+  return [...joined(shown, withCause && shown.length <= mostLines ? lineBreak : '; '), ...(more > 0 ? [` and ${more} more`] : [])]
 }
 
 /** What it misses, where the heading does not say it: `data from B7`. */
