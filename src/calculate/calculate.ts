@@ -2,26 +2,26 @@
 import type { Results } from '../model/results.js'
 import type { Vessel } from '../model/vessel.js'
 import type { Basis } from '../references/basis/basis.js'
-import { conductorSizePass } from './dc-distribution/conductor-size.pass.js'
-import { currentCarryingCapacityPass } from './dc-distribution/current-carrying-capacity.pass.js'
-import { protectionPass } from './dc-distribution/protection.pass.js'
-import { voltageDropPass } from './dc-distribution/voltage-drop.pass.js'
-import { methods as dcDistributionMethods } from './dc-distribution/index.js'
-import { feedingPass, methods as feedingMethods } from './feeding/index.js'
-import { methods as protectiveDevicesMethods, protectiveDevicesPass } from './protective-devices/index.js'
 import { methods as acSupplyMethods, acSupplyPass } from './ac-supply/index.js'
-import { methods as energyMethods, energyPass } from './energy/index.js'
-import { methods as dependencyMethods, dependencyPass } from './dependency/index.js'
-import { methods as reserveMethods, reservePass } from './reserve/index.js'
 import { methods as commissioningMethods, commissioningPass } from './commissioning/index.js'
+import { conductorSizePass } from './conductors/conductor-size.pass.js'
+import { currentCarryingCapacityPass } from './conductors/current-carrying-capacity.pass.js'
+import { methods as conductorMethods } from './conductors/index.js'
+import { protectionPass } from './conductors/protection.pass.js'
+import { voltageDropPass } from './conductors/voltage-drop.pass.js'
+import { methods as dependencyMethods, dependencyPass } from './dependency/index.js'
+import { methods as energyMethods, energyPass } from './energy/index.js'
+import { feedingPass, methods as feedingMethods } from './feeding/index.js'
 import type { AnyMethod } from './method.js'
+import { methods as protectiveDevicesMethods, protectiveDevicesPass } from './protective-devices/index.js'
+import { methods as reserveMethods, reservePass } from './reserve/index.js'
 import { methods as sourcesMethods, sourcesPass } from './sources/index.js'
 import type { Upstream } from './upstream.js'
 import { methods as wirewayMethods, routingPass } from './wireways/index.js'
 
 /** Every calculation there is, from the lists of the domains: the methods chapter and the tests are made from it. */
 export const methods: readonly AnyMethod[] = [
-  ...wirewayMethods, ...sourcesMethods, ...feedingMethods, ...dcDistributionMethods, ...protectiveDevicesMethods, ...acSupplyMethods,
+  ...wirewayMethods, ...sourcesMethods, ...feedingMethods, ...conductorMethods, ...protectiveDevicesMethods, ...acSupplyMethods,
   ...energyMethods, ...dependencyMethods, ...reserveMethods, ...commissioningMethods,
 ]
 

@@ -1,7 +1,7 @@
 /** The answer of `asfitted reserve` for a person, with every sum as it can be redone by hand. */
 import type { Examined } from '../build.js'
-import { abycConstant } from '../calculate/dc-distribution/voltage-drop-by-abyc-constant.calc.js'
-import { isoConstantOhmMm2PerM } from '../calculate/dc-distribution/voltage-drop-by-iso-constant.calc.js'
+import { abycConstant } from '../calculate/conductors/voltage-drop-by-abyc-constant.calc.js'
+import { isoConstantOhmMm2PerM } from '../calculate/conductors/voltage-drop-by-iso-constant.calc.js'
 import type { NewCircuit } from '../calculate/reserve/new-circuit.js'
 import type { PlaceAnswer, PlaceRequest } from '../calculate/reserve/places-for.js'
 import { lookup } from '../model/lookup.js'

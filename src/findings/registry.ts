@@ -1,5 +1,5 @@
 /** Every kind of finding there is, from the lists of the stages and domains: the manual's chapter and the tests are made from it. */
-import { findingKinds as dcDistributionKinds } from '../calculate/dc-distribution/findings.js'
+import { findingKinds as conductorKinds } from '../calculate/conductors/findings.js'
 import { findingKinds as feedingKinds } from '../calculate/feeding/findings.js'
 import { findingKinds as sourcesKinds } from '../calculate/sources/findings.js'
 import { findingKinds as wirewayKinds } from '../calculate/wireways/findings.js'
@@ -14,6 +14,6 @@ import { loadFindingKinds } from '../load/findings.js'
 import type { AnyFindingKind } from './finding.js'
 
 export const findingKinds: readonly AnyFindingKind[] = [
-  ...loadFindingKinds, ...checkFindingKinds, ...wirewayKinds, ...sourcesKinds, ...feedingKinds, ...dcDistributionKinds,
+  ...loadFindingKinds, ...checkFindingKinds, ...wirewayKinds, ...sourcesKinds, ...feedingKinds, ...conductorKinds,
   ...protectiveDevicesKinds, ...acSupplyKinds, ...energyKinds, ...dependencyKinds, ...reserveKinds, ...commissioningKinds,
 ]

@@ -4,7 +4,7 @@ import { type CircuitFeed, designCurrentA, type DropStep, type Outcome } from '.
 import type { Circuit, Measurement, Tag } from '../../model/vessel.js'
 import { say } from '../../units/format.js'
 import { exceeds } from '../compare.js'
-import { voltageDropPercentMethod } from '../dc-distribution/voltage-drop-percent.calc.js'
+import { voltageDropPercentMethod } from '../conductors/voltage-drop-percent.calc.js'
 import { runMethod } from '../run-method.js'
 import type { Upstream } from '../upstream.js'
 import { type Checked, checked, held, type Held } from './checked.js'

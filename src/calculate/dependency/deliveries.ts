@@ -3,7 +3,7 @@ import { lookup } from '../../model/lookup.js'
 import type { CircuitFeed, FeedingResults, Segment } from '../../model/results.js'
 import type { Circuit, Tag, Vessel } from '../../model/vessel.js'
 import { equipmentKind, type EquipmentKindKey } from '../../references/equipment-kinds.js'
-import { returnsFrom } from '../dc-distribution/circuit-cables.js'
+import { returnsFrom } from '../conductors/circuit-cables.js'
 
 /** One circuit to one thing that it supplies. */
 export interface Delivery {

@@ -6,7 +6,7 @@ import type { FeederChange, PointReserve, ReserveVerdict } from '../../model/res
 import type { LoadClass, SupplyForm, Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
 import { exceeds } from '../compare.js'
-import { currentAboveCapacity, ratingBelowLoad } from '../dc-distribution/findings.js'
+import { currentAboveCapacity, ratingBelowLoad } from '../conductors/findings.js'
 import { runMethod } from '../run-method.js'
 import { isPlace, type Place, placesOf } from '../wireways/places.js'
 import { feedersWith, verdictOfAll } from './added-load.js'

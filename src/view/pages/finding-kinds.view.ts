@@ -14,7 +14,7 @@ const domainTitles: Readonly<Record<string, string>> = {
   REF: 'Tags and references',
   WWY: 'Wireways and routes',
   FED: 'Feeding',
-  DCD: 'DC distribution',
+  DCD: 'Conductors and ratings',
   SUP: 'Sources',
   PDV: 'Protective devices and short circuit',
   ACS: 'Mains and shore power',

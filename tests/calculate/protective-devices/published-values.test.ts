@@ -1,6 +1,6 @@
 /** Tables and sums of this domain against values from outside; each says where they were read. */
 import { describe, expect, it } from 'vitest'
-import { protectionRating } from '../../../src/calculate/dc-distribution/protection-rating.calc.js'
+import { protectionRating } from '../../../src/calculate/conductors/protection-rating.calc.js'
 import { againstBatteryClass } from '../../../src/calculate/protective-devices/capability.js'
 import { distanceLimit } from '../../../src/calculate/protective-devices/distance.js'
 import { methods } from '../../../src/calculate/protective-devices/index.js'

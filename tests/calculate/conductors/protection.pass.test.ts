@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { protectionPass } from '../../../src/calculate/dc-distribution/protection.pass.js'
+import { protectionPass } from '../../../src/calculate/conductors/protection.pass.js'
 import type { CapacityResults, CableCapacity } from '../../../src/model/results.js'
 import type { BasisId, Circuit } from '../../../src/model/vessel.js'
 import { bases } from '../../../src/references/basis/bases.js'

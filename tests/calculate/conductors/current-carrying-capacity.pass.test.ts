@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { currentCarryingCapacityPass } from '../../../src/calculate/dc-distribution/current-carrying-capacity.pass.js'
+import { currentCarryingCapacityPass } from '../../../src/calculate/conductors/current-carrying-capacity.pass.js'
 import type { BasisId, Cable, CableType, Circuit, Zone } from '../../../src/model/vessel.js'
 import { bases } from '../../../src/references/basis/bases.js'
 import { aFeeding, aRouting, type GivenFeed, type GivenRun } from '../../support/results-builder.js'

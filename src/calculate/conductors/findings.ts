@@ -1,4 +1,4 @@
-/** Findings about conductors, voltage drop and protection of d.c. circuits (DCD). */
+/** Findings about conductors, voltage drop and ratings (DCD, from the time when only d.c. circuits were calculated). */
 import type { FindingKind } from '../../findings/finding.js'
 import { say, sayAgainst } from '../../units/format.js'
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { currentCarryingCapacityPass } from '../../../src/calculate/dc-distribution/current-carrying-capacity.pass.js'
-import { voltageDropPass } from '../../../src/calculate/dc-distribution/voltage-drop.pass.js'
+import { currentCarryingCapacityPass } from '../../../src/calculate/conductors/current-carrying-capacity.pass.js'
+import { voltageDropPass } from '../../../src/calculate/conductors/voltage-drop.pass.js'
 import type { BasisId, Circuit, Vessel } from '../../../src/model/vessel.js'
 import { bases } from '../../../src/references/basis/bases.js'
 import { aFeeding, aRouting, type GivenFeed, type GivenRun } from '../../support/results-builder.js'
