@@ -209,6 +209,7 @@ function equipmentOf(item: Entry<'equipment'>, models: ReadonlyMap<string, Entry
     ports: (facts.ports ?? []).map((port): Port =>
       ({ name: port.name, kind: port.kind, speedMbitPerS: port.speed ?? null, powerClass: port['power-class'] ?? null })),
     address: item.address ?? null,
+    ratedCurrentA: facts.rating ?? null,
     startingCurrentA: facts['starting-current'] ?? null,
     makersFuseA: facts['makers-fuse'] ?? null,
     outputs: (facts.outputs ?? []).map(output => outputOf(output, facts.kind ?? 'other')),

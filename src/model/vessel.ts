@@ -179,6 +179,8 @@ export interface Equipment extends ItemBase {
   readonly loadEquivalencyNumber: number | null
   readonly ports: readonly Port[]
   readonly address: string | null
+  /** What a switch, isolator, selector or connector may carry without a break. */
+  readonly ratedCurrentA: number | null
   /** Highest current while it starts. */
   readonly startingCurrentA: number | null
   /** The rating of the protective device that its maker asks for. */

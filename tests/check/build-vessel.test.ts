@@ -20,7 +20,7 @@ const noBatteryFacts = {
   chargeCurrentMaxA: null, dischargeCurrentMaxA: null, blocks: null,
 }
 const noFacts = {
-  startingCurrentA: null, makersFuseA: null, outputs: [], efficiencyPercent: null, peakPowerW: null, loadColumn: null, safetyService: null,
+  ratedCurrentA: null, startingCurrentA: null, makersFuseA: null, outputs: [], efficiencyPercent: null, peakPowerW: null, loadColumn: null, safetyService: null,
   dataFromTags: [], residualCurrentA: null, tripTimeMs: null, galvanicIsolationTag: null, polarityIndicatorTag: null,
 }
 
@@ -203,7 +203,7 @@ equipment:
   - {tag: T1, name: Inverter, model: conv}
   - {tag: X1, name: Inlet, kind: shore inlet, outputs: [{voltage: 230 V}], galvanic-isolation: R1, polarity-indicator: P1}
   - {tag: G2, name: Alternator, kind: alternator, outputs: [{voltage: 24 V, current: 60 A, curve: [{speed: 1500 rpm, current: 20 A}]}]}
-  - {tag: R1, name: Isolator, kind: galvanic isolator}
+  - {tag: R1, name: Isolator, kind: galvanic isolator, rating: 60 A}
   - {tag: P1, name: Lamp, kind: polarity indicator, data-from: [G1 T1], safety-service: alarms, load-column: a, starting-current: 3 A, makers-fuse: 500 mA, peak-power: 100 W}
   - {tag: F9, name: RCD, kind: residual-current device, residual-current: 30 mA, trip-time: 0.1 s}
 circuits:
@@ -229,7 +229,8 @@ measurements:
   })
 
   test('outputs, their form by the kind of equipment unless said', () => {
-    const [inverter, inlet, alternator, , lamp, device] = made.equipment
+    const [inverter, inlet, alternator, isolator, lamp, device] = made.equipment
+    expect(isolator?.ratedCurrentA).toBe(60)
     expect(inverter).toEqual(anEquipment({ tag: 'T1', name: 'Inverter', model: 'Conv', kind: 'inverter charger', efficiencyPercent: 88, outputs: [
       anOutput({ terminal: 'ac', form: 'ac', nominalVoltageV: 230, frequencyHz: 50, ratedCurrentA: 7, shortCircuitCurrentA: 20, neutralBonded: true }),
       anOutput({ terminal: 'dc', nominalVoltageV: 24, ratedCurrentA: 40 }),

@@ -1,5 +1,5 @@
 import { describe, expect, it, test } from 'vitest'
-import { methods } from '../../src/calculate/dc-distribution/index.js'
+import { methods } from '../../src/calculate/conductors/index.js'
 import { bases } from '../../src/references/basis/bases.js'
 import { bibliography, type Citation, cite, standingOf } from '../../src/references/bibliography.js'
 import { isoAnnexA } from '../../src/references/tables/iso-13297-annex-a.js'

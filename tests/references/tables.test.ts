@@ -11,7 +11,7 @@ import { isoAnnexA } from '../../src/references/tables/iso-13297-annex-a.js'
 import { conduitFillLimit } from '../../src/references/tables/nec-conduit-fill.js'
 import { largestRatingA, type ProtectiveDeviceKey, protectiveDevice, protectiveDeviceKeys, protectiveDevices, smallestRatingA } from '../../src/references/tables/protective-devices.js'
 import { cmilFromMm2 } from '../../src/units/convert.js'
-import { resistanceAt20COhmPerKm } from '../../src/calculate/dc-distribution/conductor.js'
+import { resistanceAt20COhmPerKm } from '../../src/calculate/conductors/conductor.js'
 import { awg, mm2 } from '../support/vessel-builder.js'
 import { referenceTable } from '../support/reference-table.js'
 

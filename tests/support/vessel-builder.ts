@@ -78,7 +78,7 @@ const itemBase = (tag: string, name: string): ItemBase => ({
 export const anEquipment = (given: Given<Equipment, 'tag'>): Equipment => ({
   ...itemBase(given.tag, `Equipment ${given.tag}`), kind: 'other', description: null, software: null, positionM: null, massKg: null,
   supplyMinV: null, supplyMaxV: null, currentTypicalA: null, currentMaxA: null, powerW: null, loadEquivalencyNumber: null,
-  ports: [], address: null, startingCurrentA: null, makersFuseA: null, outputs: [], efficiencyPercent: null, peakPowerW: null, loadColumn: null,
+  ports: [], address: null, ratedCurrentA: null, startingCurrentA: null, makersFuseA: null, outputs: [], efficiencyPercent: null, peakPowerW: null, loadColumn: null,
   safetyService: null, dataFromTags: [], residualCurrentA: null, tripTimeMs: null, galvanicIsolationTag: null, polarityIndicatorTag: null, ...given,
 })
 

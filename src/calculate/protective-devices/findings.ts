@@ -89,6 +89,16 @@ export const conductorBelowMinimum: FindingKind<{ crossSectionMm2: number }> = {
   remedy: ({ subject }) => `Replace ${subject.id} with a thicker conductor.`,
 }
 
+export const currentAboveSwitch: FindingKind<{ currentA: number }> = {
+  id: 'PDV110', name: 'current-above-switch-rating', since, retired, severity: 'error',
+  meaning: 'More current flows through a switch, isolator or connector than it is made for: its contacts grow hot.',
+  message: ({ subject, evidence, limit }) => {
+    const { actual, limit: rated } = sayAgainst('currentA', evidence.currentA, limit?.value ?? 0)
+    return `${subject.id} carries ${actual}, rated ${rated}`
+  },
+  remedy: ({ subject }) => `Fit a switch of a higher rating in place of ${subject.id}, or move loads or charging sources to another way.`,
+}
+
 export const ratingNotFalling: FindingKind<{ ratedCurrentA: number; upstreamRatedA: number }> = {
   id: 'PDV301', name: 'rating-not-below-upstream', since, retired, severity: 'warning',
   meaning: 'A device is not rated lower than the next one towards the source, so a fault behind it may put out everything behind the other.',
@@ -127,5 +137,5 @@ export const parallelTooThin: FindingKind<{ crossSectionMm2: number }> = {
 
 export const findingKinds = [
   capacityBelowCurrent, capacityBelowClass, voltageRatingTooLow, deviceTooFar, aboveMakersFuse, protectionAbovePanel, currentAbovePanel,
-  chargingAboveRating, conductorBelowMinimum, ratingNotFalling, belowMakersFuse, smallForContinuousLoad, parallelTooThin,
+  chargingAboveRating, conductorBelowMinimum, currentAboveSwitch, ratingNotFalling, belowMakersFuse, smallForContinuousLoad, parallelTooThin,
 ] as const

@@ -14,6 +14,7 @@ import { checkMotors } from './motors.js'
 import { gapsOf } from './not-assessed.js'
 import { checkPanels, panelFindings } from './panels.js'
 import { isProtected, type ProtectedCircuit, ratingOrder } from './rating-order.js'
+import { checkSwitches, switchFindings, switchGaps } from './switches.js'
 
 export function protectiveDevicesPass(vessel: Vessel, basis: Basis, before: Upstream): ProtectiveDevicesResults {
   const faults = faultCurrents(vessel, basis, before)
@@ -22,11 +23,12 @@ export function protectiveDevicesPass(vessel: Vessel, basis: Basis, before: Upst
   const byCircuit = new Map(devices.map((circuit): [Tag, DeviceCheck] => [circuit.tag, checkDevice(vessel, basis, circuit, before, faults, lasting)]))
   const distances = new Map([...byCircuit].map(([tag, { distance }]) => [tag, distance]))
   const byPanel = checkPanels(vessel, basis, before)
+  const switches = checkSwitches(vessel, basis, before)
   const results = {
-    byBattery: faults.byBattery, byPoint: faults.byPoint, byCircuit, byPanel,
+    switches, byBattery: faults.byBattery, byPoint: faults.byPoint, byCircuit, byPanel,
     exposed: exposedConductors(vessel, basis, before, distances),
   }
-  const notAssessed: readonly NotAssessed[] = gapsOf(vessel, before.feeding, results)
+  const notAssessed: readonly NotAssessed[] = [...gapsOf(vessel, before.feeding, results), ...switchGaps(switches)]
   return {
     ...results,
     notAssessed,
@@ -35,6 +37,7 @@ export function protectiveDevicesPass(vessel: Vessel, basis: Basis, before: Upst
         vessel, circuit, byCircuit.get(circuit.tag)!, before.protection.byCircuit.get(circuit.tag), isMain(before.feeding.byCircuit.get(circuit.tag)),
       )),
       ...panelFindings(vessel, byPanel),
+      ...switchFindings(switches),
       ...cableRules(vessel, basis),
     ],
   }

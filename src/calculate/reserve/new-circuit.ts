@@ -130,7 +130,7 @@ const newLoad = (currentMaxA: number, { pointTag, zoneTag }: Place): Equipment =
   tag: newTags.load, name: '', kind: 'other', zoneTag, systemTag: null, pointTag, location: null, maker: null, model: null, serial: null,
   status: 'planned', notes: null, documents: [], description: null, software: null, positionM: null, massKg: null, supplyMinV: null,
   supplyMaxV: null, currentTypicalA: null, currentMaxA, powerW: null, loadEquivalencyNumber: null, ports: [], address: null,
-  startingCurrentA: null, makersFuseA: null, outputs: [], efficiencyPercent: null, peakPowerW: null, loadColumn: null, safetyService: null,
+  ratedCurrentA: null, startingCurrentA: null, makersFuseA: null, outputs: [], efficiencyPercent: null, peakPowerW: null, loadColumn: null, safetyService: null,
   dataFromTags: [], residualCurrentA: null, tripTimeMs: null, galvanicIsolationTag: null, polarityIndicatorTag: null,
 })
 

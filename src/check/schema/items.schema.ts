@@ -57,6 +57,7 @@ const modelFacts = {
   'load-equivalency': wholeNumber('Load equivalency number on a CAN bus.', { min: 0, max: 250 }).optional(),
   mass: quantity('mass', 'Mass.').optional(),
   ports: z.array(portSchema).describe('Connectors.').optional(),
+  rating: quantity('current', 'Current that a switch, isolator, selector or connector may carry without a break.').optional(),
   'starting-current': quantity('current', 'Highest current while it starts.').optional(),
   'makers-fuse': quantity('current', 'Rating of the protective device that the maker asks for.').optional(),
   outputs: z.array(outputSchema).describe('What it gives, as a source, charger, converter or inverter.').optional(),

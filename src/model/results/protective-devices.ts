@@ -14,9 +14,13 @@ export interface ProtectiveDevicesResults {
   readonly exposed: readonly ExposedConductor[]
   /** Each panel, and each positive busbar. */
   readonly byPanel: ReadonlyMap<Tag, PanelCheck>
+  /** Switches, isolators and what else a circuit goes through, with a rating or in need of one. */
+  readonly switches: readonly SwitchCheck[]
   readonly notAssessed: readonly NotAssessed[]
   readonly findings: readonly Finding[]
 }
+/** `currentA`: the largest in any cable at it; null when it is not known. */
+export interface SwitchCheck { readonly tag: Tag; readonly ratedCurrentA: number | null; readonly currentA: number | null; readonly comparison: Comparison | null }
 export interface NotAssessed { readonly subjectTag: Tag; readonly reason: string }
 
 // --- prospective current ---------------------------------------------------------------------------------------------

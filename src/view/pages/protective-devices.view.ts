@@ -10,6 +10,7 @@ import { say, sayBoth, sayForWorking } from '../../units/format.js'
 import { comparisonText } from '../assessment.js'
 import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
+import { sayOrDash } from '../say.js'
 import { byTag, compareTags, tableOf } from '../tables.js'
 import { counted, dash, joined, linkTo, muted, orDash, strong, verdict } from '../text.js'
 import type { Block, Inline, Page, Table, Text } from '../view-model.js'
@@ -54,8 +55,9 @@ export function protectiveDevicesPages(context: ViewContext): readonly Page[] {
     motorTable(context, devices),
     heading('Loads that run on and on', 'continuous'),
     continuousTable(context, devices),
-    heading('Panels, busbars and charging', 'panels'),
+    heading('Panels, busbars, switches and charging', 'panels'),
     panelTable(context),
+    switchTable(context),
     chargingTable(context, devices),
     heading('Not assessed', 'not-assessed'),
     gapTable(context),
@@ -338,6 +340,21 @@ function panelTable(context: ViewContext): Table {
       { title: 'Current', width: 'text', cell: ({ feeder }) => (feeder.current === null ? [notAssessedMark] : comparisonText(feeder.current, context)) },
     ],
     note: [`Limit: ${cite(context.basis.devices.panel.citation)}. Current: the larger of what is drawn and what charging sources put in.`],
+  })
+}
+
+function switchTable(context: ViewContext): Table {
+  return tableOf(context.results.protectiveDevices.switches, {
+    id: 'switch-ratings',
+    caption: 'Switches and isolators against what flows through them',
+    empty: 'No switch with a rating, and no battery isolator, is recorded.',
+    level: ({ comparison }) => (comparison?.within === false ? 'error' : null),
+    columns: [
+      { title: 'Switch', width: 'text', cell: ({ tag }) => context.named(tag) },
+      { title: 'Rated', width: 'number', cell: ({ ratedCurrentA }) => sayOrDash('ratedCurrentA', ratedCurrentA, context.vessel) },
+      { title: 'Current', width: 'text', cell: ({ comparison }) => (comparison === null ? [notAssessedMark] : comparisonText(comparison, context)) },
+    ],
+    note: ['Current: the largest in any cable at it, drawn or put in by charging sources.'],
   })
 }
 

@@ -35,6 +35,7 @@ export function sourceFacts(context: ViewContext, item: Equipment): readonly Fac
     ...(item.outputs.length === 0 ? [] : [{ label: 'Gives', value: joined(item.outputs.map(output => [outputText(output)]), { is: 'break' }) }]),
     ...fact('Efficiency', 'efficiencyPercent', item.efficiencyPercent),
     ...fact('Peak power', 'peakPowerW', item.peakPowerW),
+    ...fact('Rated current', 'ratedCurrentA', item.ratedCurrentA),
     ...fact('Starting current', 'startingCurrentA', item.startingCurrentA),
     ...fact('Fuse that its maker asks for', 'makersFuseA', item.makersFuseA),
     ...fact('Trips on residual current of', 'residualCurrentA', item.residualCurrentA),
