@@ -37,6 +37,12 @@ export function sayAgainst(
   return { actual: withUnit(fixed(actual.value, digits), actual.unit), limit: withUnit(fixed(limit.value, digits), limit.unit) }
 }
 
+/** The same in both systems, for what is read before anybody knows the reader's: "228.6 mm (9.00 in)". */
+export function sayAgainstBoth(name: string, value: number, limitValue: number): { readonly actual: string; readonly limit: string } {
+  const [metric, us] = (['metric', 'us'] as const).map(units => sayAgainst(name, value, limitValue, { units }))
+  return { actual: `${metric!.actual} (${us!.actual})`, limit: `${metric!.limit} (${us!.limit})` }
+}
+
 /**
  * A value for a sum that is to be redone by hand, in the unit that the formula uses: inputs with six significant digits,
  * results and temperatures (of which a hundredth of a degree moves nothing that is printed) with four, so that the printed

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { evaluate } from 'mathjs'
 import { describe, expect, it, test } from 'vitest'
 import { awgSizes } from '../../src/references/tables/astm-b258-awg.js'
-import { say, sayAgainst, sayBoth, sayForWorking, saySize, saySizeBoth } from '../../src/units/format.js'
+import { say, sayAgainst, sayAgainstBoth, sayBoth, sayForWorking, saySize, saySizeBoth } from '../../src/units/format.js'
 import { unitEndings, unitOf } from '../../src/units/quantity.js'
 import { awg, mm2 } from '../support/vessel-builder.js'
 
@@ -114,4 +114,9 @@ test('every unit ending is found by itself, and by the name of a quantity that e
 test('halves are rounded up as they are written, whatever their binary', () => {
   expect(['currentA', 'currentA', 'currentA', 'voltageV'].map((name, i) => plain(say(name, [0.35, 45.55, -0.35, 1.005][i]!)))).toEqual(['0.4 A', '45.6 A', '-0.4 A', '1.01 V'])
   expect(plain(say('currentA', 1e-7))).toBe('0.0000001 A')
+})
+
+it('says a value and its limit in both systems', () => {
+  // 9 in and 7 in: the inch is 25.4 mm.
+  expect(sayAgainstBoth('distanceMm', 228.6, 177.8)).toEqual({ actual: '228.6\u00A0mm (9.00\u00A0in)', limit: '177.8\u00A0mm (7.00\u00A0in)' })
 })

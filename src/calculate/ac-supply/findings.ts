@@ -1,7 +1,7 @@
 /** Findings about mains voltage and how sources are switched (ACS). */
 import type { FindingKind } from '../../findings/finding.js'
 import { sayResidualCurrent } from '../../references/basis/ac-rules.js'
-import { say, sayAgainst } from '../../units/format.js'
+import { say, sayAgainst, sayAgainstBoth } from '../../units/format.js'
 
 const since = '0.1.0'
 const retired = null
@@ -61,7 +61,7 @@ export const shoreBreakerTooFar: FindingKind<{ distanceM: number }> = {
   id: 'ACS107', name: 'shore-breaker-too-far', since, retired, severity: 'error',
   meaning: 'The first breaker behind a shore inlet is further along the conductor than the basis allows. The conductor before it is protected only by what is ashore.',
   message: ({ subject, evidence, limit, context }) => {
-    const distance = sayAgainst('distanceM', evidence.distanceM, limit!.value)
+    const distance = sayAgainstBoth('distanceM', evidence.distanceM, limit!.value)
     return `Main shore breaker ${subject.id}: ${distance.actual} of conductor from ${context?.['inlet']}, limit ${distance.limit}`
   },
   remedy: () => 'Fit a further breaker or fuses close to the inlet, or move the main breaker.',

@@ -51,19 +51,23 @@ export function sourcesOf(
   const gaps: EnergyGap[] = []
   const runs = ways.flatMap(way => duties.items.filter(({ itemTag }) => itemTag === way.item.tag).flatMap(({ duty }): SourceRun[] => {
     const run = way.item.status === 'removed' ? 'it has been removed' : runOf(way, duty)
+    if (run === null) return []
     if (typeof run !== 'string') return [run]
     gaps.push({ subjectTag: way.item.tag, modeTag, reason: run })
     return []
   }))
   return { runs, gaps }
 
-  function runOf(way: ChargingWay, duty: Duty): SourceRun | string {
+  /** Null where the row is for another work of the item: an inverter charger that only inverts in this mode. */
+  function runOf(way: ChargingWay, duty: Duty): SourceRun | string | null {
     const kind = kindOf(way.item)
     const supply = hoursOfDay.map(hour => (kind === 'alternator' || kind === 'solar' ? null : finder.ofInput(way.item, way.batteryTag, runningByHour[hour]!)))
     const shares = hoursOfDay.map(hour => (supply[hour]?.is === 'none' ? 0 : shareOfHour(duty.periods, hour)))
     const wanted = hoursOfDay.some(hour => shareOfHour(duty.periods, hour) > 0)
     const reason = supply.find(each => each?.is === 'none')
-    if (wanted && shares.every(share => share === 0) && reason?.is === 'none') return `it charges nothing: ${reason.reason}`
+    if (wanted && shares.every(share => share === 0) && reason?.is === 'none') {
+      return way.item.kind === ('inverter charger' satisfies EquipmentKindKey) ? null : `it charges nothing: ${reason.reason}`
+    }
     const batteryV = batteries.get(way.batteryTag)!.nominalVoltageV
     const common = { itemTag: way.item.tag, batteryTag: way.batteryTag, kind, timeH: shares.reduce((sum, share) => sum + share, 0), dutyPercent: duty.dutyPercent }
     const day = (offered: readonly number[], given: Given, solar: SourceDay['solar']): SourceRun => ({

@@ -52,11 +52,14 @@ function othersOf(vessel: Vessel, battery: Battery, feeding: FeedingResults): re
   const others = new Map<Tag, OtherSource>()
   for (const circuit of vessel.circuits) {
     const feed = feeding.byCircuit.get(circuit.tag)
-    if (circuit.normalState === 'open' || feed?.infeed?.only !== true || feed.sourceTag !== battery.tag) continue
+    if (circuit.normalState === 'open' || feed?.infeed == null || feed.sourceTag !== battery.tag) continue
+    const { parts, currentA } = feed.infeed
     for (const tag of circuit.loadTags) {
       const source = equipment.get(tag)
-      if (source === undefined || source.outputs.length === 0) continue
-      others.set(tag, otherSource(source, battery, feed.infeed.parts.find(part => part.tag === tag)?.currentA ?? null))
+      const part = parts.find(each => each.tag === tag)
+      // Of what has outputs, what only takes here adds nothing; where a current is not known, it may be this one's.
+      if (source === undefined || source.outputs.length === 0 || (part === undefined && currentA !== null)) continue
+      others.set(tag, otherSource(source, battery, part?.currentA ?? null))
     }
   }
   return [...others.values()]

@@ -1,6 +1,6 @@
 /** Kinds of finding of this domain (PDV). */
 import type { FindingKind } from '../../findings/finding.js'
-import { say, sayAgainst } from '../../units/format.js'
+import { say, sayAgainst, sayAgainstBoth } from '../../units/format.js'
 
 const since = '0.2.0'
 const retired = null
@@ -36,7 +36,7 @@ export const deviceTooFar: FindingKind<{ distanceMm: number }> = {
   id: 'PDV104', name: 'device-too-far-from-source', since, retired, severity: 'error',
   meaning: 'The conductor between the source and its protective device is longer than the basis allows, and nothing protects it. That is a fire risk.',
   message: ({ subject, evidence, limit, context }) => {
-    const { actual, limit: most } = sayAgainst('distanceMm', evidence.distanceMm, limit!.value)
+    const { actual, limit: most } = sayAgainstBoth('distanceMm', evidence.distanceMm, limit!.value)
     return `Circuit ${subject.id}: its device sits ${actual} of conductor away from ${context?.['source']}, limit ${most}`
   },
   remedy: ({ subject, context }) => `Move the device of ${subject.id} nearer to ${context?.['source']}, or record its distance as measured.`,
