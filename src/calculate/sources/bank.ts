@@ -7,14 +7,14 @@ export function bankOf({ capacityAh, crankingCurrentA, internalResistanceMilliOh
   const given = { capacityAh, crankingCurrentA, internalResistanceMilliOhm, shortCircuitCurrentA }
   if (blocks === null) return given
   const { seriesCount, parallelCount } = blocks
-  const made = (block: Partial<{ blockA: number; blockAh: number; blockMilliOhm: number }>) =>
-    batteryBank({ seriesCount, parallelCount, blockA: 0, blockAh: 0, blockMilliOhm: 0, ...block })
+  const made = (block: Partial<{ blockCurrentA: number; blockCapacityAh: number; blockResistanceMilliOhm: number }>) =>
+    batteryBank({ seriesCount, parallelCount, blockCurrentA: 0, blockCapacityAh: 0, blockResistanceMilliOhm: 0, ...block })
   const fromBlock = (recorded: number | null, block: number | null, make: (value: number) => number): number | null =>
     recorded ?? (block === null ? null : make(block))
   return {
-    capacityAh: fromBlock(capacityAh, blocks.capacityAh, blockAh => made({ blockAh }).bankAh),
-    crankingCurrentA: fromBlock(crankingCurrentA, blocks.crankingCurrentA, blockA => made({ blockA }).bankA),
-    internalResistanceMilliOhm: fromBlock(internalResistanceMilliOhm, blocks.internalResistanceMilliOhm, blockMilliOhm => made({ blockMilliOhm }).bankMilliOhm),
-    shortCircuitCurrentA: fromBlock(shortCircuitCurrentA, blocks.shortCircuitCurrentA, blockA => made({ blockA }).bankA),
+    capacityAh: fromBlock(capacityAh, blocks.capacityAh, blockCapacityAh => made({ blockCapacityAh }).bankCapacityAh),
+    crankingCurrentA: fromBlock(crankingCurrentA, blocks.crankingCurrentA, blockCurrentA => made({ blockCurrentA }).bankCurrentA),
+    internalResistanceMilliOhm: fromBlock(internalResistanceMilliOhm, blocks.internalResistanceMilliOhm, blockResistanceMilliOhm => made({ blockResistanceMilliOhm }).bankResistanceMilliOhm),
+    shortCircuitCurrentA: fromBlock(shortCircuitCurrentA, blocks.shortCircuitCurrentA, blockCurrentA => made({ blockCurrentA }).bankCurrentA),
   }
 }

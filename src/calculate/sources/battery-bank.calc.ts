@@ -1,7 +1,7 @@
 import type { Method } from '../method.js'
 
-export type BatteryBankInput = Readonly<{ seriesCount: number; parallelCount: number; blockA: number; blockAh: number; blockMilliOhm: number }>
-export type BatteryBankOutput = Readonly<{ bankA: number; bankAh: number; bankMilliOhm: number }>
+export type BatteryBankInput = Readonly<{ seriesCount: number; parallelCount: number; blockCurrentA: number; blockCapacityAh: number; blockResistanceMilliOhm: number }>
+export type BatteryBankOutput = Readonly<{ bankCurrentA: number; bankCapacityAh: number; bankResistanceMilliOhm: number }>
 
 /**
  * A bank from its blocks: strings in parallel add their currents and capacities, blocks in series do not.
@@ -14,9 +14,9 @@ export type BatteryBankOutput = Readonly<{ bankA: number; bankAh: number; bankMi
  */
 export function batteryBank(q: BatteryBankInput): BatteryBankOutput {
   return {
-    bankA: q.parallelCount * q.blockA,
-    bankAh: q.parallelCount * q.blockAh,
-    bankMilliOhm: (q.seriesCount * q.blockMilliOhm) / q.parallelCount,
+    bankCurrentA: q.parallelCount * q.blockCurrentA,
+    bankCapacityAh: q.parallelCount * q.blockCapacityAh,
+    bankResistanceMilliOhm: (q.seriesCount * q.blockResistanceMilliOhm) / q.parallelCount,
   }
 }
 
@@ -25,7 +25,7 @@ export const batteryBankMethod: Method<BatteryBankInput, BatteryBankOutput> = {
   title: 'A battery bank from its blocks',
   formula: String.raw`I = n_p I_1 \qquad C = n_p C_1 \qquad R = n_s R_1 / n_p`,
   symbols: {
-    seriesCount: 'n_s', parallelCount: 'n_p', blockA: 'I_1', blockAh: 'C_1', blockMilliOhm: 'R_1', bankA: 'I', bankAh: 'C', bankMilliOhm: 'R',
+    seriesCount: 'n_s', parallelCount: 'n_p', blockCurrentA: 'I_1', blockCapacityAh: 'C_1', blockResistanceMilliOhm: 'R_1', bankCurrentA: 'I', bankCapacityAh: 'C', bankResistanceMilliOhm: 'R',
   },
   citations: [
     { source: 'circuit-theory', place: 'sources in series and in parallel' },
@@ -37,15 +37,15 @@ export const batteryBankMethod: Method<BatteryBankInput, BatteryBankOutput> = {
   checks: [
     {
       origin: 'published', place: 'ABYC E-11 as quoted in a published guide: six 6 V blocks of 2400 A for 12 V, three strings of two',
-      input: { seriesCount: 2, parallelCount: 3, blockA: 2400, blockAh: 220, blockMilliOhm: 2.5 }, expected: { bankA: 7200 }, tolerance: 1e-9,
+      input: { seriesCount: 2, parallelCount: 3, blockCurrentA: 2400, blockCapacityAh: 220, blockResistanceMilliOhm: 2.5 }, expected: { bankCurrentA: 7200 }, tolerance: 1e-9,
     },
     {
       origin: 'by hand', place: 'the same bank: 3 · 220 Ah, 2 · 2.5 / 3 mΩ',
-      input: { seriesCount: 2, parallelCount: 3, blockA: 2400, blockAh: 220, blockMilliOhm: 2.5 }, expected: { bankAh: 660, bankMilliOhm: 1.6667 }, tolerance: 5e-5,
+      input: { seriesCount: 2, parallelCount: 3, blockCurrentA: 2400, blockCapacityAh: 220, blockResistanceMilliOhm: 2.5 }, expected: { bankCapacityAh: 660, bankResistanceMilliOhm: 1.6667 }, tolerance: 5e-5,
     },
     {
       origin: 'published', place: 'ABYC E-11 table V.A as reprinted, entered with two blocks of 700 CCA in parallel: 1400 CCA',
-      input: { seriesCount: 1, parallelCount: 2, blockA: 700, blockAh: 100, blockMilliOhm: 6 }, expected: { bankA: 1400 }, tolerance: 1e-9,
+      input: { seriesCount: 1, parallelCount: 2, blockCurrentA: 700, blockCapacityAh: 100, blockResistanceMilliOhm: 6 }, expected: { bankCurrentA: 1400 }, tolerance: 1e-9,
     },
   ],
 }

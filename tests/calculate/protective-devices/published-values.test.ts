@@ -78,8 +78,8 @@ describe('classes of interrupting capacity', () => {
   const large = (shortCircuitCurrentA: number | null) => aBattery({ tag: 'G1', chemistry: 'lfp', capacityAh: 501, shortCircuitCurrentA })
   it.each([
     [9000, 9000, 32, true], [9000, 8999, 32, false], [10000, 10000, 32, true], [10001, 20000, 125, true], [10001, 19999, 125, false], [10001, 20000, 124, false],
-  ])('bank rated %d A, device that breaks %d A at %d V: %s', (bankA, deviceA, voltageV, within) => {
-    expect(againstBatteryClass(large(bankA), true, deviceA, voltageV)).toMatchObject({ within })
+  ])('bank rated %d A, device that breaks %d A at %d V: %s', (bankCurrentA, deviceA, voltageV, within) => {
+    expect(againstBatteryClass(large(bankCurrentA), true, deviceA, voltageV)).toMatchObject({ within })
   })
   it('needs the rating of a large bank, and leaves its branch devices to the current itself', () => {
     expect(againstBatteryClass(large(null), true, 20000, 125)).toMatchObject({ reason: expect.stringContaining('is not recorded') })
@@ -105,13 +105,13 @@ describe('worked values', () => {
     expect(largestRatingA(protectiveDevices['circuit breaker'], 20.825)).toBe(20)
   })
   it('six 6 V batteries of 2400 A as three strings of two: 7200 A, above the class of 5 kA (a published guide)', () => {
-    const { bankA } = batteryBank({ seriesCount: 2, parallelCount: 3, blockA: 2400, blockAh: 100, blockMilliOhm: 2 })
-    expect(bankA).toBe(7200)
-    expect(bankA).toBeGreaterThan(batteryClass(12, 2200)!.mainA)
+    const { bankCurrentA } = batteryBank({ seriesCount: 2, parallelCount: 3, blockCurrentA: 2400, blockCapacityAh: 100, blockResistanceMilliOhm: 2 })
+    expect(bankCurrentA).toBe(7200)
+    expect(bankCurrentA).toBeGreaterThan(batteryClass(12, 2200)!.mainA)
   })
   it('two batteries of 700 A cold cranking in parallel: 1400 A, main 5000 A and branch 2500 A', () => {
-    const { bankA } = batteryBank({ seriesCount: 1, parallelCount: 2, blockA: 700, blockAh: 100, blockMilliOhm: 2 })
-    expect(batteryClass(12, bankA)).toMatchObject({ mainA: 5000, branchA: 2500 })
+    const { bankCurrentA } = batteryBank({ seriesCount: 1, parallelCount: 2, blockCurrentA: 700, blockCapacityAh: 100, blockResistanceMilliOhm: 2 })
+    expect(batteryClass(12, bankCurrentA)).toMatchObject({ mainA: 5000, branchA: 2500 })
   })
   it('9 in of conductor in a sheath: fails 7 in, passes 40 in (33 CFR 183.455(b)); 72 in at a battery terminal (ABYC E-11)', () => {
     const vessel = aVessel({ basis: 'abyc', batteries: [aBattery({ tag: 'G1' })] })

@@ -23,10 +23,10 @@ it('says when bank and blocks disagree', () => {
 })
 
 it('adds no current in series, and all of it in parallel', () => {
-  fc.assert(fc.property(fc.integer({ min: 1, max: 20 }), fc.integer({ min: 1, max: 20 }), fc.double({ min: 1, max: 5000, noNaN: true }), (seriesCount, parallelCount, blockA) => {
-    const bank = batteryBank({ seriesCount, parallelCount, blockA, blockAh: 100, blockMilliOhm: 2 })
-    expect(bank.bankA).toBe(batteryBank({ seriesCount: 1, parallelCount, blockA, blockAh: 100, blockMilliOhm: 2 }).bankA)
-    expect(bank.bankA).toBeCloseTo(parallelCount * blockA, 6)
-    expect(bank.bankMilliOhm * parallelCount).toBeCloseTo(2 * seriesCount, 9)
+  fc.assert(fc.property(fc.integer({ min: 1, max: 20 }), fc.integer({ min: 1, max: 20 }), fc.double({ min: 1, max: 5000, noNaN: true }), (seriesCount, parallelCount, blockCurrentA) => {
+    const bank = batteryBank({ seriesCount, parallelCount, blockCurrentA, blockCapacityAh: 100, blockResistanceMilliOhm: 2 })
+    expect(bank.bankCurrentA).toBe(batteryBank({ seriesCount: 1, parallelCount, blockCurrentA, blockCapacityAh: 100, blockResistanceMilliOhm: 2 }).bankCurrentA)
+    expect(bank.bankCurrentA).toBeCloseTo(parallelCount * blockCurrentA, 6)
+    expect(bank.bankResistanceMilliOhm * parallelCount).toBeCloseTo(2 * seriesCount, 9)
   }))
 })
