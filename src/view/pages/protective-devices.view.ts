@@ -20,8 +20,6 @@ import {
   adviceText, capabilityText, chainText, currentText, distanceText, faultWorking, hasGap, makersText, notAssessedMark, ratioAdvice, ratioText, startText,
 } from './device-blocks.js'
 
-export { deviceBlocks } from './device-blocks.js'
-
 /** A circuit with the checks of its device. */
 interface Device { readonly circuit: Circuit; readonly check: DeviceCheck }
 
