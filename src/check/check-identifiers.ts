@@ -1,5 +1,6 @@
 /** Tags name one thing each, and so do the ways of a panel. */
 import type { LocatedFinding } from '../findings/finding.js'
+import { kindNames } from '../load/entry-kinds.js'
 import { type NamedThing, nameSpan } from '../load/named-things.js'
 import { type SourceEntry, textAt, valueAt } from '../load/source-folder.js'
 import { slug } from '../model/address.js'
@@ -11,7 +12,7 @@ import { ownOrModels, type ThingIndex } from './thing-index.js'
 export function checkIdentifiers(entries: readonly SourceEntry[], index: ThingIndex): readonly LocatedFinding[] {
   return [
     ...repeatedTags(index),
-    ...repeatedModels(entries.filter(({ kind }) => kind === 'models')),
+    ...(['models', 'measurements'] as const).flatMap(kind => repeatedNames(entries.filter(entry => entry.kind === kind))),
     ...repeatedWays(entries.filter(({ kind }) => kind === 'circuits'), index),
   ]
 }
@@ -52,14 +53,16 @@ const isBackbonePart = ({ kind, node }: NamedThing, index: ThingIndex): boolean 
 
 const inWords = ({ word, tag }: NamedThing): string => `${word} ${tag}`
 
-function repeatedModels(models: readonly SourceEntry[]): readonly LocatedFinding[] {
+/** Of entries that are named by something else than a tag: models by their key, readings by their number. */
+function repeatedNames(entries: readonly SourceEntry[]): readonly LocatedFinding[] {
   const first = new Map<string, SourceEntry>()
-  return models.flatMap(model => {
-    if (model.id === null) return []
-    const same = first.get(model.id)
-    if (same === undefined) first.set(model.id, model)
-    return same === undefined ? [] : [found(tagRepeated, nameSpan(model), {
-      subject: subjectOf(model), field: 'model', evidence: {}, context: { other: `model ${model.id}`, first: placeInWords(nameSpan(same)) },
+  return entries.flatMap(entry => {
+    if (entry.id === null) return []
+    const same = first.get(entry.id)
+    if (same === undefined) first.set(entry.id, entry)
+    const { entry: word, nameField } = kindNames[entry.kind]
+    return same === undefined ? [] : [found(tagRepeated, nameSpan(entry), {
+      subject: subjectOf(entry), field: nameField, evidence: {}, context: { other: `${word} ${entry.id}`, first: placeInWords(nameSpan(same)) },
     })]
   })
 }

@@ -264,4 +264,10 @@ measurements:
     const { findings } = check(sourceOf({ ...files, 'power.yaml': files['power.yaml'].replace('fed-from: T1:ac', 'fed-from: P1') }, { attached: smallVesselAttached }))
     expect(findings.map(({ id }) => id)).toEqual(['REF104'])
   })
+
+  test('a reading’s number stands once', () => {
+    const twice = files['power.yaml'].replace('measurements:\n', 'measurements:\n  - {number: "7", subject: P1}\n')
+    const { findings } = check(sourceOf({ ...files, 'power.yaml': twice }, { attached: smallVesselAttached }))
+    expect(findings.map(({ id, message }) => `${id} ${message}`)).toEqual([expect.stringMatching(/^REF101 Measurement 7: this tag is already taken by measurement 7 at power\.yaml:\d+:\d+$/)])
+  })
 })
