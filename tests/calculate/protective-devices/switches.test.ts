@@ -41,4 +41,12 @@ describe('a switch against its rating', () => {
     const equipment = unknown.equipment.map(item => (item.tag === 'Q1' ? { ...item, ratedCurrentA: 300 } : item))
     expect(calculate({ ...unknown, equipment }, bases.iso).protectiveDevices.switches).toMatchObject([{ tag: 'Q1', currentA: null, comparison: null }])
   })
+
+  it('is not assessed where one of the cables at it carries what is not known', () => {
+    const vessel = boat({
+      equipment: [load('P1'), load('P2', 5), anEquipment({ tag: 'S1', kind: 'switch', ratedCurrentA: 10 })], circuits: [circuit('A1.1', ['P1', 'P2'])],
+      cables: cables('W1: A1.1 > S1', 'W2: S1 > P1', 'W3: S1 > P2'),
+    })
+    expect(calculate(vessel, bases.iso).protectiveDevices.switches.find(({ tag }) => tag === 'S1')).toMatchObject({ currentA: null, comparison: null })
+  })
 })
