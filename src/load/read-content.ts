@@ -11,7 +11,7 @@ const contentFolder = fileURLToPath(new URL('../../content', import.meta.url))
 
 const signalWords = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE'] as const satisfies readonly SignalWord[]
 /** Items that are not `equipment` in the vessel's data, so that no equipment kind names them. */
-const otherItems: readonly string[] = ['battery', 'busbar', 'panel']
+const otherItems: readonly string[] = ['battery', 'lead-acid battery', 'lithium battery', 'busbar', 'panel']
 
 const pageMatter = z.strictObject({ title: z.string().min(1) })
 const cautionMatter = z.strictObject({

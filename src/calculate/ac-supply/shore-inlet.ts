@@ -88,8 +88,8 @@ function mainPoles({ rules }: ShoreSupply, { output: { nominalVoltageV } }: AcOu
 
 /** Only where one of two conductors is to be neutral: elsewhere, and behind a transformer, there is nothing to reverse. */
 function polarityOf({ vessel, supplied, rules, inletTag }: ShoreSupply, { item, output: { nominalVoltageV } }: AcOutput): Judged {
-  if (nominalVoltageV < polarizedSystem.fromV || nominalVoltageV > polarizedSystem.toV) return only(notRequired(`not asked for at ${say('nominalVoltageV', nominalVoltageV)}`))
   if (item.polarityIndicatorTag !== null) return only(met(`${item.polarityIndicatorTag} shows reversed polarity`))
+  if (nominalVoltageV < polarizedSystem.fromV || nominalVoltageV > polarizedSystem.toV) return only(notRequired(`not asked for at ${say('nominalVoltageV', nominalVoltageV)}, where plugs turn either way: breakers that open both conductors settle it`))
   const branches = supplied.map(({ circuit }) => circuit).filter(({ loadTags }) => !loadTags.some(tag => isDistributionPoint(vessel, tag) || kindOf(vessel, tag) === 'isolation transformer'))
   if (supplied.length > 0 && branches.length === 0) return only(notRequired('an isolation transformer makes the polarity on board'))
   const poles = branches.map(({ protection }) => protection?.poles ?? null)

@@ -93,7 +93,7 @@ interface LimitedSource { readonly outputA: number; readonly limitA: number }
 /** A source that gives what it can, whatever is joined to it, and cannot give more than every conductor carries; else null. */
 function limitedBySource(vessel: Vessel, { fedFromTag, fedFromTerminal }: Circuit, { capacityA: limitA, unknown }: Weakest): LimitedSource | null {
   const feeder = feederOf(vessel, fedFromTag, fedFromTerminal)
-  const outputA = feeder.is === 'source' && feeder.source.drives ? feeder.source.ratedCurrentA : null
+  const outputA = feeder.is === 'source' && feeder.source.drives ? feeder.source.shortCircuitCurrentA ?? feeder.source.ratedCurrentA : null
   if (outputA === null || limitA === null || unknown.length > 0) return null
   return exceeds(sourceMarginFactor * outputA, { relation: 'at most', value: limitA, citation: limitedSource }) ? null : { outputA, limitA }
 }

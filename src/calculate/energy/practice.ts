@@ -7,6 +7,8 @@
 export const typicalEfficiencyPercent = 88
 /** Share of its rating that a standard alternator gives when hot: 70 to 80 %. */
 export const hotAlternatorPercent = 75
+/** Voltage of a 12 V battery while the sun charges it: the sum of the handbook divides by 12.8 V. In proportion for other nominal voltages. */
+export const solarVoltageFactor = 12.8 / 12
 /** Performance ratio of panels that lie flat on a boat: 0.60 to 0.70. */
 export const flatPanelsFactor = 0.65
 /** Share of the hours of daylight with sunshine. */

@@ -7,7 +7,7 @@ import type { Equipment, OperatingMode, Tag, Vessel } from '../../model/vessel.j
 import type { EquipmentKindKey } from '../../references/equipment-kinds.js'
 import { runMethod } from '../run-method.js'
 import { hoursOfDay } from './duties.js'
-import { flatPanelsFactor, usualSunshinePercent } from './practice.js'
+import { flatPanelsFactor, solarVoltageFactor, usualSunshinePercent } from './practice.js'
 import { solarOutput, solarOutputMethod } from './solar-output.calc.js'
 import { middleOfMonth } from './sun.js'
 import { sunByDayMethod } from './sun-by-day.calc.js'
@@ -58,8 +58,8 @@ export function panelsOf(vessel: Vessel, item: Equipment): Panels | { readonly r
 export interface SolarHours { readonly offeredAByHour: readonly number[]; readonly output: Outcome; readonly cutAh: number }
 
 /** `limitA`: what the controller gives at most. */
-export function solarByHour({ latitudeDeg, dayNumber, sunshinePercent, onDeck }: SunDay, peakPowerW: number, batteryV: number, limitA: number | null): SolarHours {
-  const panels = { peakPowerW, performanceFactor: flatPanelsFactor, batteryV }
+export function solarByHour({ latitudeDeg, dayNumber, sunshinePercent, onDeck }: SunDay, peakPowerW: number, nominalVoltageV: number, limitA: number | null): SolarHours {
+  const panels = { peakPowerW, performanceFactor: flatPanelsFactor, batteryV: solarVoltageFactor * nominalVoltageV }
   const made = hoursOfDay.map(hour => {
     const sun = sunByHour({ latitudeDeg, dayNumber, fromH: hour, toH: hour + 1 })
     return solarOutput({ ...panels, ...sunOnDeck({ ...sun, sunshinePercent }) }).chargeAh

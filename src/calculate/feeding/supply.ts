@@ -5,7 +5,7 @@ import type { Circuit, Equipment, Output, Tag, Vessel } from '../../model/vessel
 import type { EquipmentKindKey } from '../../references/equipment-kinds.js'
 
 /** Where a system starts: a battery, or an output of equipment, with losses and protection upstream of its own. */
-export interface Source extends Pick<Output, 'nominalVoltageV' | 'form' | 'frequencyHz' | 'ratedCurrentA'> {
+export interface Source extends Pick<Output, 'nominalVoltageV' | 'form' | 'frequencyHz' | 'ratedCurrentA' | 'shortCircuitCurrentA'> {
   readonly tag: Tag
   /** It gives the current that it can, whatever is joined to it: a solar panel, an alternator. */
   readonly drives: boolean
@@ -27,7 +27,7 @@ export function feederOf(vessel: Vessel, pointTag: Tag, terminal: string | null 
   const battery = batteries.get(pointTag)
   if (battery !== undefined) {
     const { nominalVoltageV } = battery
-    return { is: 'source', source: { tag: pointTag, nominalVoltageV, form: 'dc', frequencyHz: null, ratedCurrentA: null, drives: false } }
+    return { is: 'source', source: { tag: pointTag, nominalVoltageV, form: 'dc', frequencyHz: null, ratedCurrentA: null, shortCircuitCurrentA: null, drives: false } }
   }
   const item = equipment.get(pointTag)
   if (item !== undefined) return outputOf(item, terminal)

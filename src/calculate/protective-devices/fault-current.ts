@@ -117,11 +117,9 @@ export function faultCurrents(vessel: Vessel, basis: Basis, before: Upstream): F
       const above = loopTo(circuit.fedFromTag, circuit.fedFromTerminal)
       const place = isMain(feedOf(circuit)) ? 'main' : 'branch'
       if ('reason' in above) return prospective(above, place)
-      const returnNamed = circuit.returnCableTags.length > 0
       return prospective(extended(above, (feedOf(circuit)?.supplySegments ?? []).map(({ cableTag }) => {
-        const both = cables.get(cableTag)?.carries === 'both'
-        // Where the way back has cables of its own, a fault may lie right beside the source's other pole: only the way out counts.
-        return { circuitTag: circuit.tag, cableTag, timesLength: both || !returnNamed ? 2 : 1, returnAssumedAlike: !both && !returnNamed }
+        // A fault at the device may lie right beside the source's other pole: of a single core only the way out counts.
+        return { circuitTag: circuit.tag, cableTag, timesLength: cables.get(cableTag)?.carries === 'both' ? 2 : 1, returnAssumedAlike: false }
       })), place)
     },
   }

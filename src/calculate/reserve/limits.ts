@@ -126,7 +126,8 @@ function sourceLimit({ vessel, basis, before }: Shared, circuit: Circuit): reado
   const ratedA = from.source.ratedCurrentA ?? batteries.get(circuit.fedFromTag)?.dischargeCurrentMaxA ?? null
   if (ratedA === null) return []
   const drawing = (circuitsFedFrom.get(circuit.fedFromTag) ?? []).filter(each =>
-    each.normalState === 'closed' && each.fedFromTerminal === circuit.fedFromTerminal && exemptionOf(basis.protection, each) === null
+    // A circuit that is normally open draws all the same once it is switched to.
+    (each.normalState === 'closed' || each.tag === circuit.tag) && each.fedFromTerminal === circuit.fedFromTerminal && exemptionOf(basis.protection, each) === null
     && before.feeding.byCircuit.get(each.tag)?.infeed?.only !== true)
   const parts = drawing.map(each => ({ currentA: designCurrentA(before.feeding.byCircuit.get(each.tag)), demandFactor: each.demandFactor, tag: each.tag }))
   const unknown = parts.find(({ currentA }) => currentA === null)

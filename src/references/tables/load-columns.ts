@@ -48,6 +48,8 @@ const byKind: Partial<Record<EquipmentKindKey, LoadColumnRow>> = {
   'steering pump': byUse('a', 'steering'),
   'network switch': byUse('a', 'instruments depend on it'),
   'gateway': byUse('a', 'instruments depend on it'),
+  'can bus tee': byUse('a', 'instruments live on it'),
+  'gyro stabiliser': byUse('a', 'in use all the time under way'),
 
   'socket': listed('b', 'outlets'),
   'light': listed('b', 'cabin lights'),

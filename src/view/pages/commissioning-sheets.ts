@@ -111,9 +111,9 @@ function batterySheet(context: ViewContext, batteries: readonly MeasuredBattery[
 }
 
 function expectedOfBattery(context: ViewContext, { tag, internalResistanceMilliOhm }: MeasuredBattery): Text {
-  const { nominalVoltageV } = context.lookup.batteries.get(tag)!
+  const atRest = context.results.protectiveDevices.byBattery.get(tag)?.openCircuitVoltage
   return [
-    `at rest at least ${say('nominalVoltageV', nominalVoltageV)}`, lineBreak,
+    atRest?.status === 'computed' ? `full and at rest about ${say('atRestV', atRest.output.openCircuitVoltageV)}` : muted('voltage at rest: chemistry not recorded'), lineBreak,
     internalResistanceMilliOhm === null ? muted('internal resistance not recorded') : `${say('internalResistanceMilliOhm', internalResistanceMilliOhm)} recorded`,
   ]
 }

@@ -62,10 +62,10 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
   const fed = lookup.circuitsFedFrom.get(item.tag) ?? []
   const cables = lookup.cablesAt.get(item.tag) ?? []
   const findings = context.findingsBySubject.get(item.tag) ?? []
-  const cautionKind = 'kind' in item ? item.kind : 'chemistry' in item ? 'battery' : 'busbar'
+  const cautionKinds = 'kind' in item ? [item.kind] : 'chemistry' in item ? batteryCautionKinds(item) : ['busbar']
   const blocks: readonly (Block | null)[] = [
     whereFacts(context, item, circuits),
-    ...context.content.cautions.filter(({ equipmentKinds: kinds }) => kinds.includes(cautionKind)).map(calloutOf),
+    ...context.content.cautions.filter(({ equipmentKinds: kinds }) => cautionKinds.some(kind => kinds.includes(kind))).map(calloutOf),
     ...deadBlocks(context, item.tag),
     ...lossBlocks(context, item.tag),
     circuits.length === 0 ? null : supplyTable(context, circuits),
@@ -87,6 +87,10 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
     blocks: blocks.filter(block => block !== null),
   }
 }
+
+/** What holds for every battery, and for its chemistry; for both where that is not recorded. */
+const batteryCautionKinds = ({ chemistry }: Battery): readonly string[] =>
+  ['battery', ...(chemistry === 'lfp' ? [] : ['lead-acid battery']), ...(chemistry === 'lfp' || chemistry === null ? ['lithium battery'] : [])]
 
 /** On paper an entry of a few lines: what, where, fuse, cables, neighbours. */
 function printedEntry(context: ViewContext, item: Equipment | Battery | Busbar, circuits: readonly Circuit[]): readonly Block[] {

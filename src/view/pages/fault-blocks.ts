@@ -7,7 +7,7 @@ import { tableOf } from '../tables.js'
 import { joined, muted, strong } from '../text.js'
 import type { Block, Table, Text } from '../view-model.js'
 import { protectionText } from './circuit-parts.js'
-import { effectNames, lossGroups, restoreText, thingPlace } from './fault-words.js'
+import { effectNames, linkCaution, lossGroups, offersLink, restoreText, thingPlace } from './fault-words.js'
 
 interface LookRow { readonly at: Text; readonly where: Text; readonly check: Text }
 
@@ -97,5 +97,6 @@ function lossTable(context: ViewContext, tag: Tag, caption: string): Table | nul
       { title: 'Items', width: 'text', cell: ({ effects: hit }) => effectNames(context, hit) },
       { title: 'Back by hand', width: 'short', cell: ({ effects: hit }) => restoreText(context, hit) },
     ],
+    ...(offersLink(context, effects) ? { note: [linkCaution] } : {}),
   })
 }

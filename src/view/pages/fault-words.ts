@@ -9,6 +9,7 @@ import type { Text } from '../view-model.js'
 import { circuitPlace } from './circuit-parts.js'
 import { endText } from './cables.view.js'
 import { placeText } from './equipment.view.js'
+import { equipmentKind } from '../../references/equipment-kinds.js'
 
 /** Where to go for it: panel and way, zone, words, and how to get there. */
 export function thingPlace(context: ViewContext, tag: Tag, { withAccess = true } = {}): Text {
@@ -68,6 +69,20 @@ export function causeText({ how, causes }: Effect): string | null {
   return words.join('; ')
 }
 
+/** A link is closed at the switch in its way, not at its fuse: "Q3 (link F38)"; without one the circuit's own device is meant. */
+function closedBy(context: ViewContext, circuitTag: Tag): Text {
+  const feed = context.results.feeding.byCircuit.get(circuitTag)
+  const passed = [...feed?.supplySegments ?? [], ...feed?.segments ?? []].map(({ farTag }) => farTag)
+  const switches = [...new Set(passed)].filter(tag => { const item = context.lookup.equipment.get(tag); return item !== undefined && equipmentKind(item.kind).draw === 'switch' })
+  return switches.length === 0 ? [context.tag(circuitTag)] : [...joined(switches.map(tag => [context.tag(tag)])), ' (link ', context.tag(circuitTag), ')']
+}
+
+export const offersLink = (context: ViewContext, effects: readonly { readonly restoreBy: readonly Tag[] }[]): boolean =>
+  effects.some(({ restoreBy }) => restoreBy.some(tag => context.lookup.circuits.get(tag)?.normalState === 'open'))
+
+/** Said wherever closing a link is offered. */
+export const linkCaution = 'Closing a link joins two supplies. First find the fault; isolate what failed or is flat, or the link feeds the fault or empties the good battery. Open the link again as soon as you can.'
+
 /** By which circuits all or some of it comes back by hand. */
 export function restoreText(context: ViewContext, effects: readonly { readonly restoreBy: readonly Tag[] }[]): Text {
   const restored = effects.filter(({ restoreBy }) => restoreBy.length > 0)
@@ -76,7 +91,7 @@ export function restoreText(context: ViewContext, effects: readonly { readonly r
   const close = circuits.filter(({ normalState }) => normalState === 'open')
   const bypass = circuits.filter(({ normalState }) => normalState === 'closed')
   const means = [
-    ...(close.length === 0 ? [] : [['close ', ...joined(close.map(({ tag }) => [context.tag(tag)]))]]),
+    ...(close.length === 0 ? [] : [['close ', ...joined(close.map(({ tag }) => closedBy(context, tag)))]]),
     ...(bypass.length === 0 ? [] : [['bypass ', ...joined(bypass.map(({ tag }) => [context.tag(tag)]))]]),
   ]
   return [...joined(means, '; '), ...(restored.length < effects.length ? [' ', muted(`(${restored.length} of ${effects.length})`)] : [])]

@@ -31,7 +31,7 @@ export function protectiveDevicesPages(context: ViewContext): readonly Page[] {
   const before: readonly Block[] = [
     { is: 'paragraph', text: [
       strong('A short circuit across a battery draws hundreds to many thousands of amperes. '),
-      'Isolate the battery before work near its terminals, take off rings and watches, insulate tools. The figures here are worked out from what is recorded; they are estimates on the large side and replace neither a measurement nor the judgement of a licensed electrician.',
+      'Isolate the battery before work near its terminals, take off rings and watches, insulate tools. The figures here are worked out from what is recorded; they hold for full batteries at rest. While a battery is being charged its voltage, and with it the current, is up to a tenth higher, so a margin of less than that is none. They replace neither a measurement nor the judgement of a licensed electrician.',
     ] },
     heading('Prospective short-circuit current', 'short-circuit'),
     pointTable(context),

@@ -64,10 +64,10 @@ describe('the sun', () => {
     })
     return { ...vessel, conditions: { ...vessel.conditions, latitudeDeg } }
   }
-  it('gives on 15 May at 22°54′ south what FAO-56, example 10, comes to (from memory): 14.5 MJ/m², so 200 W · 4.03 kWh/m² · 0.65 / 12 V', () => {
+  it('gives on 15 May at 22°54′ south what FAO-56, example 10, comes to (from memory): 14.5 MJ/m², so 200 W · 4.03 kWh/m² · 0.65 / 12.8 V', () => {
     const [source] = modeOf(vesselOf()).sources
     expect(source).toMatchObject({ kind: 'solar', batteryTag: 'G1', solar: { panelTags: ['G7', 'G8'], cutAh: expect.closeTo(0, 9) } })
-    expect(source!.offeredAh).toBeCloseTo((200 * 4.028 * 0.65) / 12, 0)
+    expect(source!.offeredAh).toBeCloseTo((200 * 4.028 * 0.65) / 12.8, 0)
   })
   it('gives in its hours as much as in the whole day', () => {
     const [source] = modeOf(vesselOf()).sources

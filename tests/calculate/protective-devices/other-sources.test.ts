@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest'
 import { calculate } from '../../../src/calculate/calculate.js'
 import { bases } from '../../../src/references/basis/bases.js'
-import { aBattery, aCircuit, anEquipment, anOutput } from '../../support/vessel-builder.js'
-import { boat, cables } from '../feeding/support.js'
+import { aBattery, aCable, aCableType, aCircuit, anEquipment, anOutput, aProtection, mm2 } from '../../support/vessel-builder.js'
+import { boat, cables, load } from '../feeding/support.js'
 
 it('adds to a fault what charges the bank, also where it draws through the same terminal; not what only takes', () => {
   const vessel = boat({
@@ -14,4 +14,17 @@ it('adds to a fault what charges the bank, also where it draws through the same 
     cables: cables('W1: X1 > F3', 'W2: F3 > T7:dc', 'W3: X1 > F4', 'W4: F4 > T8:in'),
   }, { batteries: [aBattery({ tag: 'G1', chemistry: 'agm', internalResistanceMilliOhm: 4 })] })
   expect(calculate(vessel, bases.iso).protectiveDevices.byBattery.get('G1')!.otherSources).toEqual([{ tag: 'T7', currentA: 70, from: 'rated current' }])
+})
+
+it('counts a single core ahead of a device one way only: a fault there may lie beside the other pole', () => {
+  const tail = (carries: 'both' | 'positive') => {
+    const vessel = boat({
+      equipment: [load('P1', 5)], circuits: [aCircuit({ tag: 'F9', fedFromTag: 'G1', loadTags: ['P1'], protection: aProtection('class T fuse', 60) })],
+    }, { batteries: [aBattery({ tag: 'G1', chemistry: 'agm', internalResistanceMilliOhm: 4 })], cableTypes: [aCableType({ tag: 'T', size: mm2(58) })] })
+    const cables = [...vessel.cables, aCable({ tag: 'W9', from: 'G1', to: 'F9', typeTag: 'T', lengthM: 1, carries }), aCable({ tag: 'W10', from: 'F9', to: 'P1', typeTag: 'T', lengthM: 1, carries })]
+    return calculate({ ...vessel, cables }, bases.iso).protectiveDevices.byCircuit.get('F9')!.prospective.steps.map(({ resistance }) => (resistance.status === 'computed' ? resistance.output.conductorResistanceMilliOhm : null))
+  }
+  // By hand: 1 m of 58 mm² at 58 MS/m is 1000 / (58 · 58) = 0.297265 mΩ.
+  expect(tail('positive')).toEqual([expect.closeTo(0.297265, 6)])
+  expect(tail('both')).toEqual([expect.closeTo(0.59453, 5)])
 })

@@ -139,3 +139,17 @@ describe('a busbar', () => {
     expect([byPoint.get('X1')?.takenCurrentA, byPoint.get('A2')?.takenCurrentA, byFeeder.get('F1')?.designCurrentA]).toEqual([12.5, 4, 16.5])
   })
 })
+
+it('a source is held against what a normally open circuit draws once it is switched to', () => {
+  const boat = handBoat()
+  const byFeeder = reserveOf(handBoat({
+    equipment: [...boat.equipment, anEquipment({ tag: 'T20', kind: 'inverter', outputs: [anOutput({ form: 'ac', nominalVoltageV: 230, ratedCurrentA: 7 })] }), anEquipment({ tag: 'E9', currentMaxA: 8 })],
+    panels: [...boat.panels, aPanel({ tag: 'A8', ways: 4, ratedCurrentA: 32 })],
+    circuits: [
+      ...boat.circuits, aCircuit({ tag: 'F52', fedFromTag: 'T20', loadTags: ['A8'], normalState: 'open', protection: aProtection('miniature circuit breaker', 10) }),
+      aCircuit({ tag: 'A8.1', fedFromTag: 'A8', way: 1, loadTags: ['E9'], protection: breaker(10) }),
+    ],
+  })).byFeeder
+  // By hand: 7 A less the 8 A of E9.
+  expect(marginsOf(byFeeder.get('F52')?.limits)).toContainEqual(['source', 'T20', 7, 8, -1])
+})

@@ -18,6 +18,11 @@ describe('nothing measured yet', () => {
     expect(page.blocks.filter(isSheet)).toHaveLength(5)
     expect(wordsOn(page)).toContain('Circuits 0 of 4 completely measured')
   })
+  it('says of a battery of known chemistry what it shows full and at rest: six lead cells of 2.1 V', () => {
+    const whole = boat()
+    const known = contextOf({ ...whole, batteries: whole.batteries.map(battery => ({ ...battery, chemistry: 'agm' as const })) })
+    expect(cellsOf(tableIn(commissioningPages(known)[0]!, 'sheet-batteries'))[0]![1]).toMatch(/^full and at rest about 12\.60 V/)
+  })
   it('says way, circuit, load and what to expect; the rest is to be written in', () => {
     const [first, , third, fourth] = cellsOf(tableIn(page, 'sheet-a1'))
     // By hand, as in the tests of the calculation: 0.475 V alone, 0.628 V with all on; 12 − 0.628
@@ -27,7 +32,7 @@ describe('nothing measured yet', () => {
       '', 'source load', '', 'polarity date initials',
     ])
     expect([third?.[1], fourth?.[1]]).toEqual(['E3 Equipment E3', 'E4 Equipment E4'])
-    expect(cellsOf(tableIn(page, 'sheet-batteries'))).toEqual([['G1 Battery G1', 'at rest at least 12 V 4.00 mΩ recorded', '', 'V A', 'V A', '', 'date initials']])
+    expect(cellsOf(tableIn(page, 'sheet-batteries'))).toEqual([['G1 Battery G1', 'voltage at rest: chemistry not recorded 4.00 mΩ recorded', '', 'V A', 'V A', '', 'date initials']])
     expect(cellsOf(tableIn(page, 'sheet-residual-devices'))).toEqual([['Q9 Equipment Q9', 'between 15 mA and 30 mA within 100 ms', '', '', '', 'date initials']])
   })
   it('warns before it asks, and defers', () => {

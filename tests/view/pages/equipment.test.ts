@@ -49,3 +49,18 @@ it('the verdict of a circuit is good only where no limit is missed by any measur
 it('a circuit that a charger or alternator feeds as well says so', () => {
   expect(factOf('circuits/f17', 'Live from both ends')).toContain('G3 Alternator')
 })
+
+it('a link is brought in at its switch, not at its fuse, and the page says what to do first', () => {
+  const table = view.pages.find(({ key }) => key === 'circuits/f1')!.blocks.find(block => block.is === 'table' && block.id === 'loss-f1')!
+  if (table.is !== 'table') throw new Error('no table')
+  expect(table.rows.map(({ cells }) => plainText(cells[2]!))).toContain('close Q3 (link F38)')
+  expect(plainText(table.note!)).toMatch(/^Closing a link joins two supplies\. First find the fault/)
+})
+
+it('a battery has the cautions of its chemistry', () => {
+  const titlesOf = (key: string) => view.pages.find(page => page.key === key)!.blocks.flatMap(block => (block.is === 'callout' ? [block.title] : [])).join(' ')
+  expect(titlesOf('equipment/g1')).toMatch(/Lithium/)
+  expect(titlesOf('equipment/g1')).not.toMatch(/Lead-acid/)
+  expect(titlesOf('equipment/g2')).toMatch(/Lead-acid/)
+  expect(titlesOf('equipment/g2')).not.toMatch(/Lithium/)
+})
