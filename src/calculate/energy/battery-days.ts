@@ -29,22 +29,28 @@ export function batteryDays(facts: readonly BatteryFacts[], loads: readonly Load
       loadAh,
       loadWh: loadAh * battery.nominalVoltageV,
       offeredAh: sum(charging.map(({ day }) => day.offeredAh)),
+      converted: giving.map(({ day: { itemTag }, offeredAByHour, takesByHour }) => ({
+        itemTag, takenAh: sum(hoursOfDay.map(hour => convertedA(battery.tag, offeredAByHour, takesByHour, hour))),
+      })),
       balance: known === null ? without(dailyBalanceMethod.id) : runMethod(dailyBalanceMethod, balanceOf(known, own, charging, giving)),
       endurance: known === null ? without(enduranceMethod.id) : runMethod(enduranceMethod, {
         loadCurrentA: loadAh / 24, capacityAh: known.capacityAh, ratedTimeH: known.ratedTimeH, peukertNumber: known.peukertNumber, depthOfDischargePercent: known.depthOfDischargePercent,
       }),
-      charging: known === null ? null : chargingOf(battery, known, charging, loadAh / 24),
+      charging: known === null ? null : chargingOf(battery, known, charging, own, giving),
       run: runs.get(battery.tag) ?? null,
     }]
   })
 }
 
+/** What a source takes from this battery in an hour for another. */
+function convertedA(batteryTag: Tag, offeredAByHour: SourceRun['offeredAByHour'], takesByHour: SourceRun['takesByHour'], hour: number): number {
+  const takes = takesByHour[hour] ?? null
+  return takes?.batteryTag === batteryTag ? offeredAByHour[hour]! * takes.ratio : 0
+}
+
 function balanceOf(store: Store, own: readonly LoadRun[], charging: readonly SourceRun[], giving: readonly SourceRun[]) {
   const nets = hoursOfDay.map(hour => {
-    const converted = giving.map(({ offeredAByHour, takesByHour }) => {
-      const takes = takesByHour[hour] ?? null
-      return takes?.batteryTag === store.tag ? offeredAByHour[hour]! * takes.ratio : 0
-    })
+    const converted = giving.map(({ offeredAByHour, takesByHour }) => convertedA(store.tag, offeredAByHour, takesByHour, hour))
     return sum(charging.map(({ offeredAByHour }) => offeredAByHour[hour]!)) - sum(own.map(({ averageAByHour }) => averageAByHour[hour]!)) - sum(converted)
   })
   return {
@@ -54,10 +60,16 @@ function balanceOf(store: Store, own: readonly LoadRun[], charging: readonly Sou
   }
 }
 
-/** By what gives a steady current: the sun is left out. */
-function chargingOf({ chemistry }: BatteryFacts, store: Store, charging: readonly SourceRun[], loadCurrentA: number): BatteryDay['charging'] {
+/** By what gives a steady current: the sun is left out. Meanwhile the loads and converters that run in the same hours take their part. */
+function chargingOf(
+  { chemistry, tag }: BatteryFacts, store: Store, charging: readonly SourceRun[], own: readonly LoadRun[], giving: readonly SourceRun[],
+): BatteryDay['charging'] {
   const steady = charging.filter(({ day: { kind, timeH } }) => kind !== 'solar' && timeH > 0)
   if (steady.length === 0) return null
+  const running = hoursOfDay.filter(hour => steady.some(({ offeredAByHour }) => offeredAByHour[hour]! > 0))
+  const takenA = (hour: number): number => sum(own.map(({ averageAByHour }) => averageAByHour[hour]!))
+    + sum(giving.map(({ offeredAByHour, takesByHour }) => convertedA(tag, offeredAByHour, takesByHour, hour)))
+  const loadCurrentA = running.length === 0 ? 0 : sum(running.map(takenA)) / running.length
   const leadAcid = chemistry !== null && batteryChemistries[chemistry].leadAcid
   const time = (tailFactor: number) => runMethod(chargingTimeMethod, {
     dischargedAh: (store.depthOfDischargePercent * store.capacityAh) / 100,

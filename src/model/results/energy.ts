@@ -119,6 +119,8 @@ export interface BatteryDay {
   readonly loadAh: number
   readonly loadWh: number
   readonly offeredAh: number
+  /** What converters take from it for other batteries, if those take all that is offered. */
+  readonly converted: readonly { readonly itemTag: Tag; readonly takenAh: number }[]
   readonly balance: Outcome<{ surplusAh: number; chargeEfficiencyPercent: number; shortfallAh: number }, { balanceAh: number }>
   readonly endurance: Outcome<
     { loadCurrentA: number; capacityAh: number; ratedTimeH: number; peukertNumber: number; depthOfDischargePercent: number },

@@ -120,10 +120,15 @@ function loadTables(context: ViewContext, mode: ModeEnergy): readonly Table[] {
         { title: 'A day', width: 'number', cell: load => chargeCell(load, 'chargeAh') },
         ...(batteryTag === null ? [] : [{ title: 'Sum so far', width: 'number' as const, cell: (load: LoadDay) => chargeCell(load, 'totalAh') }]),
       ],
-      note: ['A day = current × hours × duty.'],
+      note: ['A day = current × hours × duty.', ...convertedText(mode, batteryTag)],
     })]
   })
 }
+
+/** What leaves the battery for another one is no load of its own, and is said. */
+const convertedText = ({ batteries }: ModeEnergy, batteryTag: Tag | null): readonly string[] =>
+  (batteries.find(battery => battery.batteryTag === batteryTag)?.converted ?? []).filter(({ takenAh }) => takenAh > 0)
+    .map(({ itemTag, takenAh }) => ` Besides, ${itemTag} takes up to ${sayForWorking('takenAh', takenAh, 'result')} a day for another battery.`)
 
 const chargeCell = ({ charge }: LoadDay, name: 'chargeAh' | 'totalAh'): Text => (charge.status === 'computed' ? [sayForWorking(name, charge.output[name], 'result')] : [notAssessed])
 

@@ -7,7 +7,7 @@ import { tableOf } from '../tables.js'
 import { joined, muted, strong } from '../text.js'
 import type { Block, Table, Text } from '../view-model.js'
 import { protectionText } from './circuit-parts.js'
-import { effectNames, linkCaution, lossGroups, offersLink, restoreText, thingPlace } from './fault-words.js'
+import { closedBy, effectNames, linkCaution, lossGroups, offersLink, restoreText, thingPlace } from './fault-words.js'
 
 interface LookRow { readonly at: Text; readonly where: Text; readonly check: Text }
 
@@ -85,6 +85,22 @@ export function lossBlocks(context: ViewContext, tag: Tag): readonly Block[] {
   return table === null ? [] : [table]
 }
 
+/** Of a battery also where a link could bring the other side's battery in for it, which the list above does not reckon with. */
+function linkNote(context: ViewContext, tag: Tag, offered: boolean): { readonly note?: Text } {
+  const joining = context.lookup.batteries.has(tag) ? linksAt(context, tag) : []
+  if (joining.length === 0) return offered ? { note: [linkCaution] } : {}
+  return { note: ['If it is only flat, ', ...joined(joining.map(link => closedBy(context, link))), ' can join the other side to it; what isolators lie between must be closed too. ', linkCaution] }
+}
+
+/** Normally open links between this battery's system and another's. */
+function linksAt({ vessel, results, lookup }: ViewContext, batteryTag: Tag): readonly Tag[] {
+  const sourceOf = (circuitTag: Tag): Tag | null => results.feeding.byCircuit.get(circuitTag)?.sourceTag ?? null
+  return vessel.circuits.filter(({ normalState, interlockTag }) => normalState === 'open' && interlockTag === null).flatMap(({ tag, loadTags }) => {
+    const joins = [sourceOf(tag), ...loadTags.flatMap(load => (lookup.circuitsOfLoad.get(load) ?? []).filter(each => each.normalState === 'closed').map(each => sourceOf(each.tag)))]
+    return new Set(joins).size > 1 && joins.includes(batteryTag) ? [tag] : []
+  })
+}
+
 function lossTable(context: ViewContext, tag: Tag, caption: string): Table | null {
   const effects = context.results.dependency.losses.get(tag) ?? []
   if (effects.length === 0) return null
@@ -97,6 +113,6 @@ function lossTable(context: ViewContext, tag: Tag, caption: string): Table | nul
       { title: 'Items', width: 'text', cell: ({ effects: hit }) => effectNames(context, hit) },
       { title: 'Back by hand', width: 'short', cell: ({ effects: hit }) => restoreText(context, hit) },
     ],
-    ...(offersLink(context, effects) ? { note: [linkCaution] } : {}),
+    ...linkNote(context, tag, offersLink(context, effects)),
   })
 }

@@ -70,7 +70,7 @@ export function causeText({ how, causes }: Effect): string | null {
 }
 
 /** A link is closed at the switch in its way, not at its fuse: "Q3 (link F38)"; without one the circuit's own device is meant. */
-function closedBy(context: ViewContext, circuitTag: Tag): Text {
+export function closedBy(context: ViewContext, circuitTag: Tag): Text {
   const feed = context.results.feeding.byCircuit.get(circuitTag)
   const passed = [...feed?.supplySegments ?? [], ...feed?.segments ?? []].map(({ farTag }) => farTag)
   const switches = [...new Set(passed)].filter(tag => { const item = context.lookup.equipment.get(tag); return item !== undefined && equipmentKind(item.kind).draw === 'switch' })

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Duty, Equipment, Vessel } from '../../../src/model/vessel.js'
 import { aCable, aCircuit, aMode, anEquipment, anOutput } from '../../support/vessel-builder.js'
-import { alternator, boat, duty, energyOf, gapsOf, hours, modeOf, outputOf } from './support.js'
+import { alternator, boat, duty, energyOf, gapsOf, hours, load, modeOf, outputOf } from './support.js'
 
 const withAlternator = (item: Equipment, row: Partial<Duty>) =>
   boat([], { equipment: [item], circuits: [aCircuit({ tag: 'F3', fedFromTag: 'G1', loadTags: ['G3'] })], duties: [duty('G3', row)] })
@@ -47,6 +47,17 @@ describe('a charger', () => {
     expect(outputOf(charging!.least)).toMatchObject({ chargeAh: 250, chargingCurrentA: 30, chargingTimeH: expect.closeTo(10.8333, 3) })
     expect(outputOf(charging!.most).chargingTimeH).toBeCloseTo(12.5, 9)
   })
+})
+
+it('the time to charge counts what runs in the same hours, not the average of the day', () => {
+  // By hand: 12 A from 10 to 14 h, while the alternator gives 60 A (75 % of 80 A) in the same four hours: 12 A, where the day's average is 2 A.
+  const vessel = boat([load('E1', { currentTypicalA: 12 })], {
+    equipment: [alternator()], circuits: [aCircuit({ tag: 'F9', fedFromTag: 'A1', loadTags: ['G3'] })],
+    duties: [duty('E1', hours(10, 14)), duty('G3', hours(10, 14))],
+  })
+  const [battery] = modeOf(vessel).batteries
+  expect(battery!.charging!.least).toMatchObject({ input: { sourceCurrentA: 60, loadCurrentA: 12 } })
+  expect(battery!.converted).toEqual([])
 })
 
 describe('the sun', () => {

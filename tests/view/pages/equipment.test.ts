@@ -57,6 +57,12 @@ it('a link is brought in at its switch, not at its fuse, and the page says what 
   expect(plainText(table.note!)).toMatch(/^Closing a link joins two supplies\. First find the fault/)
 })
 
+it('a battery at a link says how the other side can stand in for it', () => {
+  const table = view.pages.find(({ key }) => key === 'equipment/g2')!.blocks.find(block => block.is === 'table' && block.id === 'loss-g2')!
+  if (table.is !== 'table') throw new Error('no table')
+  expect(plainText(table.note!)).toMatch(/^If it is only flat, Q3 \(link F38\) can join the other side to it/)
+})
+
 it('a battery has the cautions of its chemistry', () => {
   const titlesOf = (key: string) => view.pages.find(page => page.key === key)!.blocks.flatMap(block => (block.is === 'callout' ? [block.title] : [])).join(' ')
   expect(titlesOf('equipment/g1')).toMatch(/Lithium/)
