@@ -207,6 +207,8 @@ export interface DropStep {
   readonly cableTag: Tag
   /** True when the way back is taken to be like the way out, for want of named return cables. */
   readonly returnAssumedAlike: boolean
+  /** Alike conductors that share the current; the working is that of one of them. */
+  readonly parallelCount: number
   readonly byBasis: Computed<Quantities, { voltageDropV: number }>
   readonly physical: Outcome<Quantities, { voltageDropV: number }>
 }

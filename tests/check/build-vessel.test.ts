@@ -270,4 +270,14 @@ measurements:
     const { findings } = check(sourceOf({ ...files, 'power.yaml': twice }, { attached: smallVesselAttached }))
     expect(findings.map(({ id, message }) => `${id} ${message}`)).toEqual([expect.stringMatching(/^REF101 Measurement 7: this tag is already taken by measurement 7 at power\.yaml:\d+:\d+$/)])
   })
+
+  test.each([
+    ['efficiency: 88 %', 'efficiency: 0 %'], ['efficiency: 88 %', 'efficiency: 150 %'], ['voltage: 230 V, frequency', 'voltage: 0 V, frequency'], ['nominal-voltage: 24 V', 'nominal-voltage: 0 V'],
+    ['capacity: 100 Ah', 'capacity: 0 Ah'], ['start-charge: 90 %', 'start-charge: 150 %'], ['sunshine: 60 %', 'sunshine: 200 %'], ['duty: 40 %', 'duty: 450 %'],
+    ['depth-of-discharge: 50 %', 'depth-of-discharge: 150 %'],
+  ])('no sum is made with what cannot be: %s → %s', (written, instead) => {
+    expect(files['power.yaml']).toContain(written)
+    const { findings } = check(sourceOf({ ...files, 'power.yaml': files['power.yaml'].replace(written, instead) }, { attached: smallVesselAttached }))
+    expect(findings.map(({ id }) => id.slice(0, 4))).toEqual(['SCH1'])
+  })
 })

@@ -102,10 +102,11 @@ function currentOfSubject(feed: CircuitFeed | null, circuit: Circuit, subjectTag
   return own === null ? designCurrentA(feed ?? undefined) : own?.currentA ?? null
 }
 
-function physicalOf({ physical }: DropStep): { readonly dropV: number; readonly currentA: number; readonly milliOhm: number; readonly reason: string | null } {
+/** The drop is reckoned with the current of each conductor; what is read is that of all in parallel. */
+function physicalOf({ physical, parallelCount }: DropStep): { readonly dropV: number; readonly currentA: number; readonly milliOhm: number; readonly reason: string | null } {
   if (physical.status === 'not computed') return { dropV: 0, currentA: 0, milliOhm: 0, reason: physical.reason }
   const { voltageDropV: dropV } = physical.output
-  const currentA = physical.input['currentA'] ?? 0
+  const currentA = parallelCount * (physical.input['currentA'] ?? 0)
   return { dropV, currentA, milliOhm: currentA > 0 ? (1000 * dropV) / currentA : 0, reason: null }
 }
 

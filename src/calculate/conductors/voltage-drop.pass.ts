@@ -121,11 +121,13 @@ function stepOf(shared: Shared, { circuitTag, cableTag, currentA, timesLength, r
   const { size } = conductorOf(vessel, cableTag)
   if (size === null) return { reason: `the conductor size of cable ${cableTag} is not recorded` }
   const conductorLengthM = timesLength * lengthM
-  const eachA = currentA / (lookup(vessel).cables.get(cableTag)?.parallelCount ?? 1)
+  const parallelCount = lookup(vessel).cables.get(cableTag)?.parallelCount ?? 1
+  const eachA = currentA / parallelCount
   return {
     circuitTag,
     cableTag,
     returnAssumedAlike,
+    parallelCount,
     byBasis: dropRule(basis).drop(eachA, conductorLengthM, size),
     physical: physicalDrop(shared, cableTag, eachA, conductorLengthM),
   }

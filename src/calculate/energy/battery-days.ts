@@ -73,7 +73,8 @@ function chargingOf(
   const leadAcid = chemistry !== null && batteryChemistries[chemistry].leadAcid
   const time = (tailFactor: number) => runMethod(chargingTimeMethod, {
     dischargedAh: (store.depthOfDischargePercent * store.capacityAh) / 100,
-    sourceCurrentA: sum(steady.map(({ day }) => (day.currentA * day.dutyPercent) / 100)),
+    // What gives at other hours does not add.
+    sourceCurrentA: Math.max(...hoursOfDay.map(hour => sum(steady.map(({ offeredAByHour }) => offeredAByHour[hour]!)))),
     loadCurrentA,
     acceptanceA: store.acceptanceA,
     chargeEfficiencyPercent: store.chargeEfficiencyPercent,

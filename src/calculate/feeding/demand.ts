@@ -121,16 +121,20 @@ export function demandsOf(vessel: Vessel, supplies: Supplies, cablesOf: Readonly
     ])
   }
 
-  const given = ({ tag }: Equipment, { ratedCurrentA }: Output): Gathered =>
-    ratedCurrentA === null ? { ...nothing, putInUnknown: true } : { ...nothing, putIn: [{ tag, currentA: ratedCurrentA, demandFactor: 1, from: 'output' }] }
+  /** Of an alternator with a curve alone its highest point. */
+  const given = ({ tag }: Equipment, { ratedCurrentA: rated, curve }: Output): Gathered => {
+    const ratedCurrentA = rated ?? (curve.length === 0 ? null : Math.max(...curve.map(({ currentA }) => currentA)))
+    return ratedCurrentA === null ? { ...nothing, putInUnknown: true } : { ...nothing, putIn: [{ tag, currentA: ratedCurrentA, demandFactor: 1, from: 'output' }] }
+  }
 
   /** What a converter, inverter or charger takes at full output; what an inverter charger only passes on is added. */
   function taken(item: Equipment, source: Source, gives: Output | null): Gathered {
-    const recorded = recordedPart(item)
+    const passesOn = item.kind === 'inverter charger' && source.form === 'ac'
+    // The current recorded of an inverter charger is that of its battery side.
+    const recorded = passesOn ? null : recordedPart(item)
     if (recorded !== null) return { ...nothing, parts: [recorded] }
     // A solar panel or an alternator decides itself how much flows.
     if (source.drives && source.ratedCurrentA !== null) return { ...nothing, parts: [{ tag: item.tag, currentA: source.ratedCurrentA, demandFactor: 1, from: 'input' }] }
-    const passesOn = item.kind === 'inverter charger' && source.form === 'ac'
     const outputs = item.outputs.filter(output => output !== gives && !(passesOn && output.form === 'ac'))
     const unrated = outputs.filter(({ ratedCurrentA }) => ratedCurrentA === null)
     if (unrated.length > 0) return { ...nothing, reasons: [`no current is recorded for an output of ${item.tag}`] }
@@ -141,7 +145,8 @@ export function demandsOf(vessel: Vessel, supplies: Supplies, cablesOf: Readonly
     })
     if (input.status === 'not computed') return { ...nothing, reasons: [input.reason] }
     const own: Gathered = { ...nothing, parts: [{ tag: item.tag, currentA: input.output.inputCurrentA, demandFactor: 1, from: 'input', by: input }] }
-    return passesOn && circuitsFedFrom.has(item.tag) ? together([own, sumOf(item.tag)]) : own
+    const ac = (circuit: Circuit): boolean => { const from = feederOf(vessel, circuit.fedFromTag, circuit.fedFromTerminal); return from.is === 'source' && from.source.form === 'ac' }
+    return passesOn ? together([own, sumOf(item.tag, ac)]) : own
   }
 
   /** What the circuits fed from a panel or busbar draw together. */
@@ -154,8 +159,8 @@ export function demandsOf(vessel: Vessel, supplies: Supplies, cablesOf: Readonly
     return sum === nothing ? { ...nothing, reasons: [`no normally closed circuit is fed from ${pointTag}`] } : sum
   }
 
-  function sumOf(pointTag: Tag): Gathered {
-    const fed = (circuitsFedFrom.get(pointTag) ?? []).filter(circuit => circuit.normalState === 'closed' && !isSpare(circuit) && !feedsOnlyRemoved(circuit))
+  function sumOf(pointTag: Tag, counts: (circuit: Circuit) => boolean = () => true): Gathered {
+    const fed = (circuitsFedFrom.get(pointTag) ?? []).filter(circuit => counts(circuit) && circuit.normalState === 'closed' && !isSpare(circuit) && !feedsOnlyRemoved(circuit))
     if (fed.length === 0) return nothing
     const unknown: Tag[] = []
     const putIn: CurrentPart[] = []

@@ -63,10 +63,10 @@ export const distributionPointNotFed: FindingKind<{ circuitCount: number }> = {
   since: '0.1.0',
   retired: null,
   severity: 'warning',
-  meaning: 'Circuits are fed from a panel or busbar that no circuit lists as its load, so no source is reached.',
+  meaning: 'Circuits are fed from a panel or busbar that no circuit lists as its load, or from a source that has been removed, so no source is reached.',
   message: ({ subject, evidence: { circuitCount } }) =>
     `Nothing feeds ${subject.id}, from which ${circuitCount === 1 ? 'one circuit is' : `${circuitCount} circuits are`} fed`,
-  remedy: ({ subject }) => `List ${subject.id} as a load of the circuit that feeds it.`,
+  remedy: ({ subject }) => (subject.kind === 'battery' || subject.kind === 'equipment' ? `Name the source that took the place of ${subject.id}.` : `List ${subject.id} as a load of the circuit that feeds it.`),
 }
 
 export const outputNotNamed: FindingKind<{}> = {

@@ -7,14 +7,14 @@ import { feederOf, ringInWords, type Supplies } from './supply.js'
 
 /** About panels and busbars that no source, or more than one feeder, supplies; and about circuits that go round in a ring. */
 export function supplyFindings(vessel: Vessel, { rings }: Supplies): Finding[] {
-  const { busbars, equipment, circuitsFedFrom } = lookup(vessel)
+  const { batteries, busbars, equipment, circuitsFedFrom } = lookup(vessel)
   const points = [...circuitsFedFrom].flatMap(([tag, circuits]) => {
     const feeder = feederOf(vessel, tag)
-    const about = { subject: { kind: busbars.has(tag) ? 'busbar' : 'panel', id: tag }, field: null, limit: null }
+    const about = { subject: { kind: busbars.has(tag) ? 'busbar' : batteries.has(tag) ? 'battery' : equipment.has(tag) ? 'equipment' : 'panel', id: tag }, field: null, limit: null }
     if (feeder.is === 'several') {
       return [find(severalFeeders, { ...about, evidence: {}, context: { circuits: inWords(feeder.circuits.map(circuit => circuit.tag)) } })]
     }
-    return feeder.is === 'none' && !equipment.has(tag) ? [find(distributionPointNotFed, { ...about, evidence: { circuitCount: circuits.length } })] : []
+    return feeder.is === 'none' ? [find(distributionPointNotFed, { ...about, evidence: { circuitCount: circuits.length } })] : []
   })
   const outputs = vessel.circuits.flatMap(circuit => {
     const feeder = feederOf(vessel, circuit.fedFromTag, circuit.fedFromTerminal)

@@ -26,6 +26,7 @@ export function feederOf(vessel: Vessel, pointTag: Tag, terminal: string | null 
   const { batteries, equipment, circuitsOfLoad } = lookup(vessel)
   const battery = batteries.get(pointTag)
   if (battery !== undefined) {
+    if (battery.status === 'removed') return { is: 'none' }
     const { nominalVoltageV } = battery
     return { is: 'source', source: { tag: pointTag, nominalVoltageV, form: 'dc', frequencyHz: null, ratedCurrentA: null, shortCircuitCurrentA: null, drives: false } }
   }
@@ -39,8 +40,8 @@ export function feederOf(vessel: Vessel, pointTag: Tag, terminal: string | null 
   return circuits.length === 1 ? { is: 'circuit', circuit } : { is: 'several', circuits }
 }
 
-function outputOf({ tag, kind, outputs }: Equipment, terminal: string | null): Feeder {
-  if (outputs.length === 0) return { is: 'none' }
+function outputOf({ tag, kind, outputs, status }: Equipment, terminal: string | null): Feeder {
+  if (outputs.length === 0 || status === 'removed') return { is: 'none' }
   const output = terminal === null && outputs.length === 1 ? outputs[0] : outputs.find(each => each.terminal === terminal && terminal !== null)
   return output === undefined
     ? { is: 'unclear output', terminal, terminals: outputs.flatMap(each => each.terminal ?? []) }

@@ -25,7 +25,7 @@ export function batteryFault(vessel: Vessel, battery: Battery, feeding: FeedingR
 function voltageOf({ tag, chemistry, nominalVoltageV }: Battery): BatteryFault['openCircuitVoltage'] {
   if (chemistry === null) return { status: 'not computed', method: openCircuitVoltageMethod.id, reason: `the chemistry of ${tag} is not recorded` }
   return runMethod(openCircuitVoltageMethod, chemistry === 'lfp'
-    ? { cellCount: 4 * Math.ceil(nominalVoltageV / lithiumGroupV), cellVoltageV: lithiumCellV }
+    ? { cellCount: 4 * Math.max(1, Math.round(nominalVoltageV / lithiumGroupV)), cellVoltageV: lithiumCellV }
     : { cellCount: Math.round(nominalVoltageV / 2), cellVoltageV: leadCellV })
 }
 

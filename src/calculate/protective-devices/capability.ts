@@ -49,7 +49,7 @@ export function checkCapability(vessel: Vessel, { devices }: Basis, protection: 
   if (current !== null && 'reason' in current) reasons.push(current.reason)
   const battery = lookup(vessel).batteries.get(feed?.sourceTag ?? '')
   const byClass = !devices.interruptingCapacity.byClass || battery === undefined || interruptingCapacityA === null
-    ? null : againstBatteryClass(battery, isMain(feed), interruptingCapacityA, voltageRatingV)
+    ? null : againstBatteryClass(battery, isMain(vessel, feed), interruptingCapacityA, voltageRatingV)
   if (byClass !== null && 'reason' in byClass) reasons.push(byClass.reason)
   return {
     capability,

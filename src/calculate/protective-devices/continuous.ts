@@ -61,7 +61,7 @@ function lastingIn(duties: ReadonlyMap<Tag, Duty>, circuit: ProtectedCircuit, fe
     const currentA = whole.currentA ?? designCurrentA(feed)
     return currentA === null ? null : { loadTags: [circuit.tag], continuousCurrentA: currentA }
   }
-  const lasting = (feed?.currentParts ?? []).filter(({ from }) => from !== 'circuit').flatMap(({ tag, currentA }) => {
+  const lasting = (feed?.currentParts ?? []).filter(({ from }) => from !== 'circuit' && from !== 'input' && from !== 'output').flatMap(({ tag, currentA }) => {
     const duty = duties.get(tag)
     return duty === undefined ? [] : [{ tag, currentA: duty.currentA ?? currentA }]
   })

@@ -115,7 +115,7 @@ export function faultCurrents(vessel: Vessel, basis: Basis, before: Upstream): F
     byPoint: new Map(points.map(({ tag, terminal }) => [pointKey(tag, terminal), prospective(loopTo(tag, terminal), 'main')])),
     atDevice: circuit => {
       const above = loopTo(circuit.fedFromTag, circuit.fedFromTerminal)
-      const place = isMain(feedOf(circuit)) ? 'main' : 'branch'
+      const place = isMain(vessel, feedOf(circuit)) ? 'main' : 'branch'
       if ('reason' in above) return prospective(above, place)
       return prospective(extended(above, (feedOf(circuit)?.supplySegments ?? []).map(({ cableTag }) => {
         // A fault at the device may lie right beside the source's other pole: of a single core only the way out counts.
@@ -127,8 +127,9 @@ export function faultCurrents(vessel: Vessel, basis: Basis, before: Upstream): F
 
 export const pointKey = (tag: Tag, terminal: string | null): string => (terminal === null ? tag : `${tag}:${terminal}`)
 
-/** The first device behind a source is a main device, those behind it are branch devices. */
-export const isMain = (feed: CircuitFeed | undefined): boolean => feed?.chain.length === 1
+/** The first device behind a source, however many circuits without one lie between; those behind it are branch devices. */
+export const isMain = (vessel: Vessel, feed: CircuitFeed | undefined): boolean =>
+  feed !== undefined && feed.chain.slice(0, -1).every(tag => lookup(vessel).circuits.get(tag)?.protection == null)
 
 const notComputed = (reason: string) => ({ status: 'not computed', method: prospectiveShortCircuitMethod.id, reason }) as const
 

@@ -34,7 +34,7 @@ export function protectiveDevicesPass(vessel: Vessel, basis: Basis, before: Upst
     notAssessed,
     findings: [
       ...devices.flatMap(circuit => deviceFindings(
-        vessel, circuit, byCircuit.get(circuit.tag)!, before.protection.byCircuit.get(circuit.tag), isMain(before.feeding.byCircuit.get(circuit.tag)),
+        vessel, circuit, byCircuit.get(circuit.tag)!, before.protection.byCircuit.get(circuit.tag), isMain(vessel, before.feeding.byCircuit.get(circuit.tag)),
       )),
       ...panelFindings(vessel, byPanel),
       ...switchFindings(switches),

@@ -64,6 +64,13 @@ export const date = (what: string) => {
   return z.iso.date({ error: expected }).meta({ description: what, takes: expected })
 }
 
+/** The same where nought makes no sense: a voltage, a capacity. */
+export const aboveZero = <D extends Exclude<Dimension, 'conductor size'>>(dimension: D, what: string) =>
+  quantity(dimension, what).refine(value => Number(value) > 0, { error: 'a value above zero' })
+
+/** A share from 0 to 100 %. */
+export const percentOf = (what: string) => quantity('percent', what).refine(value => value <= 100, { error: 'a percentage from 0 to 100 %' })
+
 /** A value with its unit, such as `6.4 m`; converted once, here. */
 export const quantity = <D extends Dimension>(dimension: D, what: string) =>
   z.string({ error: issue => expectedFor(typeof issue.input === 'number' ? String(issue.input) : '', dimension) })

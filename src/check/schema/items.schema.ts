@@ -1,7 +1,7 @@
 /** Things with a tag and a place: equipment and the catalogue behind it, batteries, busbars, panels. */
 import { z } from 'zod'
 import { equipmentKindKeys } from '../../references/equipment-kinds.js'
-import { filePath, listOf, numberBetween, oneOf, position, quantity, tag, text, wholeNumber, yesNo } from './fields.js'
+import { aboveZero, filePath, listOf, numberBetween, oneOf, percentOf, position, quantity, tag, text, wholeNumber, yesNo } from './fields.js'
 
 export const networkLosses = ['hold', 'off', 'on'] as const
 export const itemStatuses = ['planned', 'fitted', 'commissioned', 'removed'] as const
@@ -33,7 +33,7 @@ const portSchema = z.strictObject({
 export const outputSchema = z.strictObject({
   terminal: text('Its terminal, as cables name it; may be left out where there is but one output.').optional(),
   form: oneOf(['dc', 'ac'], 'Direct or alternating current; when left out, ac for shore inlets, generators, inverters and isolation transformers, else dc.').optional(),
-  voltage: quantity('voltage', 'Nominal voltage.'),
+  voltage: aboveZero('voltage', 'Nominal voltage.'),
   frequency: quantity('frequency', 'Frequency of an a.c. output.').optional(),
   current: quantity('current', 'Current that it can give without a break.').optional(),
   'short-circuit-current': quantity('current', 'Current into a short circuit, as its maker states it.').optional(),
@@ -61,7 +61,7 @@ const modelFacts = {
   'starting-current': quantity('current', 'Highest current while it starts.').optional(),
   'makers-fuse': quantity('current', 'Rating of the protective device that the maker asks for.').optional(),
   outputs: z.array(outputSchema).describe('What it gives, as a source, charger, converter or inverter.').optional(),
-  efficiency: quantity('percent', 'Of what it takes, the share that it gives.').optional(),
+  efficiency: percentOf('Of what it takes, the share that it gives.').refine(value => value > 0, { error: 'a percentage above 0 %' }).optional(),
   'peak-power': quantity('power', 'Of a solar panel, under standard test conditions.').optional(),
   'load-column': oneOf(['a', 'b'], 'Column of the load calculation: a must be able to run together, b now and then; by its kind when left out.').optional(),
   'residual-current': quantity('current', 'Rated residual current of a residual-current device.').optional(),
@@ -92,21 +92,21 @@ export const equipmentSchema = z.strictObject({
 export const batterySchema = z.strictObject({
   ...itemFields,
   chemistry: oneOf(['flooded', 'agm', 'gel', 'lfp'], 'Chemistry.').optional(),
-  'nominal-voltage': quantity('voltage', 'Nominal voltage of the bank.'),
-  capacity: quantity('charge', 'Capacity of the bank.').optional(),
+  'nominal-voltage': aboveZero('voltage', 'Nominal voltage of the bank.'),
+  capacity: aboveZero('charge', 'Capacity of the bank.').optional(),
   'cranking-current': quantity('current', 'Cold cranking current of the bank.').optional(),
-  'rated-time': quantity('duration', 'Hours in which the capacity is drawn; 20 h when left out.').optional(),
+  'rated-time': aboveZero('duration', 'Hours in which the capacity is drawn; 20 h when left out.').optional(),
   peukert: numberBetween('Peukert’s exponent of a lead-acid battery.', { min: 1, max: 2 }).optional(),
   'internal-resistance': quantity('internal resistance', 'Internal resistance of the bank.').optional(),
   'short-circuit-current': quantity('current', 'Short-circuit current of the bank, as the maker states it.').optional(),
-  'depth-of-discharge': quantity('percent', 'How deep it may be discharged day by day; by its chemistry when left out.').optional(),
+  'depth-of-discharge': percentOf('How deep it may be discharged day by day; by its chemistry when left out.').optional(),
   'charge-current-max': quantity('current', 'Highest charging current of the bank.').optional(),
   'discharge-current-max': quantity('current', 'Highest current that the bank may give.').optional(),
   blocks: z.strictObject({
     series: wholeNumber('Blocks in series in each string.', { min: 1, max: 100 }),
     parallel: wholeNumber('Strings in parallel.', { min: 1, max: 100 }),
-    voltage: quantity('voltage', 'Nominal voltage of one block.').optional(),
-    capacity: quantity('charge', 'Capacity of one block.').optional(),
+    voltage: aboveZero('voltage', 'Nominal voltage of one block.').optional(),
+    capacity: aboveZero('charge', 'Capacity of one block.').optional(),
     'cranking-current': quantity('current', 'Cold cranking current of one block.').optional(),
     'internal-resistance': quantity('internal resistance', 'Internal resistance of one block.').optional(),
     'short-circuit-current': quantity('current', 'Short-circuit current of one block.').optional(),

@@ -1,6 +1,6 @@
 /** How the boat is used and what was measured on her: operating modes, duties, measurements. */
 import { z } from 'zod'
-import { date, oneOf, periods, quantity, tag, text, wholeNumber } from './fields.js'
+import { date, oneOf, percentOf, periods, quantity, tag, text, wholeNumber } from './fields.js'
 
 export const operatingModeSchema = z.strictObject({
   tag: tag('Key by which duties name the mode.'),
@@ -8,15 +8,15 @@ export const operatingModeSchema = z.strictObject({
   purpose: text('What it stands for.').optional(),
   days: wholeNumber('Days that are reckoned hour by hour; 1 when left out.', { min: 1, max: 31 }).optional(),
   month: wholeNumber('Month, which decides what the sun gives.', { min: 1, max: 12 }).optional(),
-  sunshine: quantity('percent', 'Share of the hours of daylight in which the sun shines; 50 % when left out.').optional(),
-  'start-charge': quantity('percent', 'State of charge of the batteries at the start; 100 % when left out.').optional(),
+  sunshine: percentOf('Share of the hours of daylight in which the sun shines; 50 % when left out.').optional(),
+  'start-charge': percentOf('State of charge of the batteries at the start; 100 % when left out.').optional(),
 })
 
 export const dutySchema = z.strictObject({
   item: tag('Load or source that runs: equipment, or a circuit for all that it feeds.'),
   mode: tag('Operating mode.'),
   hours: periods('When it runs; the whole day when left out.').optional(),
-  duty: quantity('percent', 'Share of its current that it takes, or gives, on average in those hours; 100 % when left out.').optional(),
+  duty: percentOf('Share of its current that it takes, or gives, on average in those hours; 100 % when left out.').optional(),
   current: quantity('current', 'In place of its own current.').optional(),
   speed: quantity('speed', 'Speed of the engine that drives an alternator.').optional(),
 })

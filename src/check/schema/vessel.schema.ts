@@ -19,7 +19,7 @@ export const conditionsSchema = z.strictObject({
     interior: ambient('interior'), machinery: ambient('machinery'), bilge: ambient('bilge'), battery: ambient('battery'),
     deck: ambient('deck'), mast: ambient('mast'), cockpit: ambient('cockpit'), locker: ambient('locker'),
   }).describe('Ambient temperature by kind of space; a zone may give its own.').optional(),
-  latitude: quantity('latitude', 'Where the boat is used; decides what the sun gives.').optional(),
+  latitude: quantity('latitude', 'Where the boat is used; decides what the sun gives.').refine(value => Math.abs(value) <= 90, { error: 'a latitude up to 90°' }).optional(),
   'device-distance': quantity('length', 'Largest distance from the source to a protective device, where the rules that hold for this vessel give another than the basis.').optional(),
   'cable-tail': quantity('length', 'Length added at each end of a routed cable, from the wireway to the terminal.').optional(),
 })

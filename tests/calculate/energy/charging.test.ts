@@ -60,6 +60,14 @@ it('the time to charge counts what runs in the same hours, not the average of th
   expect(battery!.converted).toEqual([])
 })
 
+it('the time to charge does not add what gives at other hours', () => {
+  const vessel = boat([], {
+    equipment: [alternator()], circuits: [aCircuit({ tag: 'F9', fedFromTag: 'A1', loadTags: ['G3'] })],
+    duties: [duty('G3', hours(8, 10)), duty('G3', hours(18, 20))],
+  })
+  expect(modeOf(vessel).batteries[0]!.charging!.least).toMatchObject({ input: { sourceCurrentA: 60 } })
+})
+
 describe('the sun', () => {
   const panel = (tag: string, peakPowerW: number | null) => anEquipment({ tag, kind: 'solar panel', peakPowerW, outputs: [anOutput({ nominalVoltageV: 12, ratedCurrentA: 8 })] })
   const controller = (ratedCurrentA: number) => anEquipment({ tag: 'T2', kind: 'solar charge controller', outputs: [anOutput({ terminal: 'battery', nominalVoltageV: 12, ratedCurrentA })] })

@@ -155,3 +155,34 @@ it.each([
   const vessel = boat({ equipment: [load('P1', 1, given)], circuits: [circuit('A1.1', ['P1'])], cables: cables('W1: A1.1 > P1') })
   expect(feed(vessel, 'A1.1').ids).toEqual(ids)
 })
+
+describe('what a critical reader tried', () => {
+  const ac = (nominalVoltageV: number, terminal: string, ratedCurrentA: number) => anOutput({ terminal, form: 'ac', nominalVoltageV, ratedCurrentA })
+  it('the current recorded of an inverter charger is that of its battery side, and only its a.c. circuits are passed on', () => {
+    const both = source('T20', 'inverter charger', [ac(230, 'ac', 8), anOutput({ terminal: 'dc', nominalVoltageV: 12, ratedCurrentA: 80 }), anOutput({ terminal: 'aux', nominalVoltageV: 12, ratedCurrentA: 40 })], { efficiencyPercent: 90, currentMaxA: 140 })
+    const inlet = source('X91', 'shore inlet', [anOutput({ form: 'ac', nominalVoltageV: 230, ratedCurrentA: 16 })])
+    const vessel = boat({
+      equipment: [both, inlet, load('E1', 4), load('E2', 40)],
+      circuits: [
+        aCircuit({ tag: 'F90', fedFromTag: 'X91', loadTags: ['T20'] }), aCircuit({ tag: 'F41', fedFromTag: 'T20', fedFromTerminal: 'ac', loadTags: ['E1'] }),
+        aCircuit({ tag: 'F42', fedFromTag: 'T20', fedFromTerminal: 'aux', loadTags: ['E2'] }),
+      ],
+      cables: cables('W3: X91 > F90', 'W4: F90 > T20:in', 'W5: T20:ac > F41', 'W6: F41 > E1', 'W7: T20:aux > F42', 'W8: F42 > E2'),
+    })
+    // By hand: (80 + 40) A · 12 V / (230 V · 0.9) = 6.957 A, and the 4 A of E1.
+    expect(designCurrentA(feed(vessel, 'F90'))).toBeCloseTo(10.9565, 4)
+  })
+
+  it('what has been removed feeds nothing, be it battery or output', () => {
+    const plain = boat({ equipment: [load('P1', 1)], circuits: [circuit('A1.1', ['P1'])], cables: cables('W1: A1.1 > P1') })
+    const gone = { ...plain, batteries: plain.batteries.map(battery => ({ ...battery, status: 'removed' as const })) }
+    expect(feed(gone, 'A1.1')).toMatchObject({ chain: [], sourceTag: null, nominalVoltageV: null })
+    expect(feed(gone, 'A1.1').ids).toContain('FED205')
+  })
+
+  it('an alternator with a curve alone puts in its highest current', () => {
+    const curve = [{ speedRpm: 1000, currentA: 40 }, { speedRpm: 3000, currentA: 120 }]
+    const vessel = boat({ equipment: [source('G3', 'alternator', [anOutput({ nominalVoltageV: 12, curve })])], circuits: [charging('F17', 'G3')], cables: cables('W17: X1 > F17', 'W18: F17 > G3') })
+    expect(feed(vessel, 'F17').infeed?.currentA).toBe(120)
+  })
+})

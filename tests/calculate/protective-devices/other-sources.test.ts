@@ -28,3 +28,16 @@ it('counts a single core ahead of a device one way only: a fault there may lie b
   expect(tail('positive')).toEqual([expect.closeTo(0.297265, 6)])
   expect(tail('both')).toEqual([expect.closeTo(0.59453, 5)])
 })
+
+it('the first device is a main device, also behind a circuit that has none', () => {
+  // E-11 table V.A: 1000 A cold cranking asks 3000 A of a main device, 1500 A of a branch device.
+  const breaker = aProtection('circuit breaker', 50, { interruptingCapacityA: 2000, voltageRatingV: 32 })
+  const vessel = boat({ equipment: [load('P1', 5)], circuits: [aCircuit({ tag: 'A1.1', fedFromTag: 'A1', loadTags: ['P1'] })] }, { batteries: [aBattery({ tag: 'G1', chemistry: 'flooded', crankingCurrentA: 1000 })] })
+  const circuits = vessel.circuits.map(each => (each.tag === 'F2' ? { ...each, protection: breaker } : { ...each, unprotectedReason: 'short link' }))
+  expect(calculate({ ...vessel, circuits, basis: 'abyc' }, bases.abyc).protectiveDevices.byCircuit.get('F2')!.againstClass).toMatchObject({ limit: { value: 3000 }, within: false })
+})
+
+it.each([[12, 4], [12.8, 4], [13.2, 4], [24, 8], [25.6, 8]])('a lithium bank of %f V has %i cells', (nominalVoltageV, cellCount) => {
+  const vessel = boat({}, { batteries: [aBattery({ tag: 'G1', chemistry: 'lfp', nominalVoltageV })] })
+  expect(calculate(vessel, bases.iso).protectiveDevices.byBattery.get('G1')!.openCircuitVoltage).toMatchObject({ input: { cellCount } })
+})
