@@ -81,3 +81,11 @@ describe('against the limit of the basis', () => {
     expect(results.findings[0]?.message.replaceAll('\u00A0', ' ')).toBe('Reading 1: voltage drop of A1.1 to E1 10.1 % as read, limit 10.0 % (1.21 V as read)')
   })
 })
+
+it('conductors in parallel are read together: two of 10 mm² at 10 A, 5 A each', () => {
+  // By hand: each at 5 A is 30 + 75 · (5/90)² = 30.2315 °C, 5 · 20 · 1.91 / 1000 · (1 + 0.00393 · 10.2315) = 0.198680 V, and that at 10 A read for both.
+  const cables = boat().cables.map(cable => (cable.tag === 'W1' ? { ...cable, parallelCount: 2 } : cable))
+  const { calculated } = checkOf(measured([{ subjectTag: 'W1', voltageDropV: 0.2, currentA: 10 }], { vessel: { cables } }), 'voltage drop')
+  expect(calculated!.least).toBeCloseTo(0.19868, 4)
+  expect(calculated!.most).toBeCloseTo(0.19868, 4)
+})
