@@ -150,7 +150,10 @@ export function socketChecks(
 
 function socketJudged(rules: AcRules, { tag, zoneTag }: Equipment, zone: Zone | undefined, devices: readonly ResidualDevice[], sourceTag: Tag): Judged {
   if (zone === undefined) return judged(notAssessed(zoneTag === null ? 'the zone it is in is not recorded' : 'its zone is not known'))
-  if (!isWet(zone)) return judged(notRequired(`${zone.name} is neither galley, toilet, machinery space nor open deck`))
+  if (!isWet(zone)) {
+    const protectedBy = devices.map(({ tag: device, residualCurrentA }) => `${device}${residualCurrentA === null ? '' : ` at ${sayResidualCurrent(residualCurrentA)}`}`)
+    return judged(notRequired(`of its own, ${zone.name} being neither galley, toilet, machinery space nor open deck; ${protectedBy.length === 0 ? 'no residual-current device is on its way' : `protected all the same by ${inWords(protectedBy)}`}`))
+  }
   const limit: Limit = rules.socketResidualCurrentA
   const about = { subject: { kind: 'equipment', id: tag }, limit, context: { zone: zone.name, source: sourceTag } }
   const ratings = devices.flatMap(({ residualCurrentA }) => residualCurrentA ?? [])

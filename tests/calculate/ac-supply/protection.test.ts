@@ -114,6 +114,11 @@ describe('sockets', () => {
     const vessel = shoreBoat({ main: residual(null), zones: [aZone({ tag: 'saloon' }), aZone({ tag: 'galley', ...zone })] })
     expect(check(vessel).state).toBe(state)
   })
+  it('in a dry place need none of their own, and are told whether one is on the way all the same', () => {
+    const zones = [aZone({ tag: 'saloon' }), aZone({ tag: 'galley', name: 'Deckhouse' })]
+    expect(check(shoreBoat({ zones }))).toMatchObject({ state: 'not required', words: expect.stringMatching(/; protected all the same by \S+ at 30\u00A0mA$/) })
+    expect(check(shoreBoat({ zones, main: residual(null) }))).toMatchObject({ words: expect.stringMatching(/; no residual-current device is on its way$/) })
+  })
   it('without a zone are not assessed', () => {
     const vessel = shoreBoat()
     expect(check({ ...vessel, equipment: vessel.equipment.map(item => (item.tag === 'E2' ? { ...item, zoneTag: null } : item)) }).state).toBe('not assessed')
