@@ -8,6 +8,7 @@ import type { Circuit, Equipment, Tag, Vessel, Zone } from '../../model/vessel.j
 import { type AcRules, sayResidualCurrent, wetPlaces } from '../../references/basis/ac-rules.js'
 import { say } from '../../units/format.js'
 import { compare } from '../compare.js'
+import { segmentsTo } from '../feeding/segments.js'
 import {
   residualCurrentAboveLimit, residualCurrentMissing, residualTripTimeAboveLimit, socketResidualCurrentAboveLimit, socketResidualCurrentMissing,
 } from './findings.js'
@@ -29,24 +30,13 @@ export function devicesTo(vessel: Vessel, feeding: FeedingResults, circuit: Circ
   return [
     ...ofItems(feed?.supplySegments ?? []),
     ...(own === null || own.residualCurrentA === null ? [] : [{ tag: circuit.tag, circuitTag: circuit.tag, residualCurrentA: own.residualCurrentA, tripTimeMs: own.tripTimeMs }]),
-    ...ofItems(wayTo(feed?.segments ?? [], loadTag)),
+    ...ofItems(segmentsTo(feed?.segments ?? [], loadTag)),
   ]
 }
 
 const isResidualDevice = (item: Equipment | undefined): boolean => item?.kind === 'residual-current device' && item.status !== 'removed'
 const deviceOf = ({ tag, residualCurrentA, tripTimeMs }: Equipment, circuit: Circuit): ResidualDevice =>
   ({ tag, circuitTag: circuit.tag, residualCurrentA, tripTimeMs })
-
-/** Segments from the protective device to a load, in order. */
-export function wayTo(segments: readonly Segment[], loadTag: Tag): readonly Segment[] {
-  const way: Segment[] = []
-  let at: number | null = segments.findIndex(({ farTag }) => farTag === loadTag)
-  while (at !== null && at >= 0) {
-    way.unshift(segments[at]!)
-    at = segments[at]!.parent
-  }
-  return way
-}
 
 // --- the shore supply ------------------------------------------------------------------------------------------------
 export interface ShoreSupply {
@@ -104,7 +94,7 @@ function exemption({ vessel, feeding, lengths, rules }: ShoreSupply, main: Circu
   if (limit === null || kinds.length === 0 || kinds.some(kind => kind !== 'isolation transformer')) return null
   const feed = feeding.byCircuit.get(main.tag)
   const distances = main.loadTags.map(tag => {
-    const onward = wayTo(feed?.segments ?? [], tag)
+    const onward = segmentsTo(feed?.segments ?? [], tag)
     return feed === undefined || feed.supplySegments.length + onward.length === 0 ? null : lengthOf(lengths, [...feed.supplySegments, ...onward])
   })
   if (distances.some(distance => distance === null)) return notAssessed('how far the isolation transformer is from the inlet is not known')

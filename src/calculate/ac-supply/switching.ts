@@ -6,9 +6,9 @@ import type { AcBus, AcFeeder, Requirement } from '../../model/results/ac-supply
 import type { FeedingResults } from '../../model/results.js'
 import type { Circuit, Tag, Vessel } from '../../model/vessel.js'
 import { alikeVoltageFactor } from '../../references/basis/ac-rules.js'
+import { segmentsTo } from '../feeding/segments.js'
 import { busFrequenciesDiffer, busVoltagesDiffer, severalNormallyClosed, sourcesNotInterlocked } from './findings.js'
 import { met, missed, doubtful, notAssessed } from './requirement.js'
-import { wayTo } from './residual-current.js'
 import type { AcOutput } from './supplied.js'
 
 export interface BusJudged { readonly bus: AcBus; readonly findings: readonly Finding[] }
@@ -30,7 +30,7 @@ export function busesOf(vessel: Vessel, feeding: FeedingResults, sources: Readon
 
 function feederOf(vessel: Vessel, feeding: FeedingResults, circuit: Circuit, busTag: Tag, sources: ReadonlyMap<Tag, readonly AcOutput[]>): AcFeeder {
   const { equipment } = lookup(vessel)
-  const segments = wayTo(feeding.byCircuit.get(circuit.tag)?.segments ?? [], busTag)
+  const segments = segmentsTo(feeding.byCircuit.get(circuit.tag)?.segments ?? [], busTag)
   const selectors = segments.flatMap(({ nearTag, farTag }) => [nearTag, farTag]).filter(tag => equipment.get(tag)?.kind === 'source selector')
   return {
     circuitTag: circuit.tag,

@@ -1,8 +1,9 @@
 /** Which cables a circuit is made of, what they carry, and which of them lie between a source and a load. */
 import { lookup } from '../../model/lookup.js'
-import { type CircuitFeed, designCurrentA, type FeedingResults, type Segment } from '../../model/results.js'
+import { type CircuitFeed, designCurrentA, type FeedingResults } from '../../model/results.js'
 import type { Circuit, Tag, Vessel } from '../../model/vessel.js'
 import type { ProtectionRule } from '../../references/basis/basis.js'
+import { segmentsTo } from '../feeding/segments.js'
 import type { Reason } from './surroundings.js'
 
 /** A cable's part in one circuit. */
@@ -100,7 +101,7 @@ export function pathWithin(
 ): readonly PathCable[] | Reason {
   const { cables } = lookup(vessel)
   const wayOut = segmentsTo(feed.segments, toTag)
-  if (wayOut === null) return { reason: `no cable of circuit ${circuit.tag} reaches ${toTag}` }
+  if (wayOut.length === 0) return { reason: `no cable of circuit ${circuit.tag} reaches ${toTag}` }
   const wayBack = returnsFrom(vessel, circuit, toTag)
   if ('reason' in wayBack) return wayBack
   const returnNamed = circuit.returnCableTags.length > 0
@@ -146,15 +147,4 @@ export function returnsFrom(vessel: Vessel, circuit: Circuit, loadTag: Tag): rea
     kept.delete(pruned[0])
     for (const end of pruned[1]) if (equipment.has(end) || !items.has(end)) open.add(end)
   }
-}
-
-function segmentsTo(segments: readonly Segment[], toTag: Tag): readonly Segment[] | null {
-  let segment = segments.find(({ farTag }) => farTag === toTag)
-  if (segment === undefined) return null
-  const path: Segment[] = []
-  while (segment !== undefined) {
-    path.unshift(segment)
-    segment = segment.parent === null ? undefined : segments[segment.parent]
-  }
-  return path
 }

@@ -1,4 +1,5 @@
 import type { Method } from '../method.js'
+import { noDropLeft } from './minimum-cross-section.calc.js'
 import { abycConstant, abycConstantCitation } from './voltage-drop-by-abyc-constant.calc.js'
 import { isoConstantCitation, isoConstantOhmMm2PerM } from './voltage-drop-by-iso-constant.calc.js'
 
@@ -40,7 +41,6 @@ export function largestLoadByAbycConstant(q: AbycLargestLoadInput): LargestLoadO
   return { largestCurrentA: Math.min(byDropA, q.currentCarryingCapacityA) }
 }
 
-const noDropLeft = (q: { readonly allowedDropV: number }): string | null => (q.allowedDropV > 0 ? null : 'no voltage drop is left for this circuit')
 const assumes = ['The whole of the allowed drop is spent in this cable; feeders above it take their share first.']
 
 export const largestLoadByIsoConstantMethod: Method<IsoLargestLoadInput, LargestLoadOutput> = {

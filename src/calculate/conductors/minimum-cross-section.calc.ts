@@ -29,7 +29,7 @@ export function minimumAreaByAbycConstant(q: AbycMinimumInput): AbycMinimumOutpu
   return { minimumAreaCmil: (abycConstant * q.currentA * q.conductorLengthFt) / q.allowedDropV }
 }
 
-const noDropLeft = (q: { readonly allowedDropV: number }): string | null => (q.allowedDropV > 0 ? null : 'no voltage drop is left for this circuit')
+export const noDropLeft = (q: { readonly allowedDropV: number }): string | null => (q.allowedDropV > 0 ? null : 'no voltage drop is left for this circuit')
 const assumes = ['L is the length of conductor out and back.', 'When the result falls between two sizes, the larger one is taken.']
 
 export const minimumCrossSectionByIsoConstantMethod: Method<IsoMinimumInput, IsoMinimumOutput> = {

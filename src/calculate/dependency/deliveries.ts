@@ -4,6 +4,7 @@ import type { CircuitFeed, FeedingResults, Segment } from '../../model/results.j
 import type { Circuit, Tag, Vessel } from '../../model/vessel.js'
 import { equipmentKind, type EquipmentKindKey } from '../../references/equipment-kinds.js'
 import { returnsFrom } from '../conductors/circuit-cables.js'
+import { segmentsTo } from '../feeding/segments.js'
 
 /** One circuit to one thing that it supplies. */
 export interface Delivery {
@@ -32,7 +33,7 @@ export function deliveriesOf(vessel: Vessel, feeding: FeedingResults): readonly 
 }
 
 function deliveryOf(vessel: Vessel, circuit: Circuit, feed: CircuitFeed, toTag: Tag): Delivery {
-  const way = wayTo(feed.segments, feed.segments.findIndex(({ farTag }) => farTag === toTag))
+  const way = segmentsTo(feed.segments, toTag)
   const back = returnsFrom(vessel, circuit, toTag)
   const charges = putsIn(vessel, feed, toTag)
   return {
@@ -61,13 +62,6 @@ export const passes = (vessel: Vessel, tag: Tag): boolean => {
 const endsCircuit = (vessel: Vessel, tag: Tag): boolean => lookup(vessel).items.has(tag) && !passes(vessel, tag)
 
 export const isInUse = (vessel: Vessel, tag: Tag): boolean => lookup(vessel).items.get(tag)?.status !== 'removed'
-
-/** The segments up to and including one of them, nearest to the protective device first. */
-function wayTo(segments: readonly Segment[], at: number): readonly Segment[] {
-  const way: Segment[] = []
-  for (let next: number | null = at; next !== null && next >= 0; next = segments[next]!.parent) way.unshift(segments[next]!)
-  return way
-}
 
 /** Cables with the busbars and shunts between them; batteries and the two ends of the circuit are known already. */
 function withEnds(vessel: Vessel, cableTags: readonly Tag[], without: readonly Tag[]): readonly Tag[] {

@@ -11,6 +11,17 @@ const segment = ({ tag, near, far, parent }: TreeEdge, { drawnA, putInA }: Flow)
 /** All of a circuit's current comes through each cable on its supply side. */
 export const supplySegments = (supply: readonly TreeEdge[], flow: Flow): readonly Segment[] => supply.map(edge => segment(edge, flow))
 
+/** From the protective device to one thing, in order; none where no cable of the circuit reaches it. */
+export function segmentsTo(segments: readonly Segment[], toTag: Tag): readonly Segment[] {
+  const way: Segment[] = []
+  let next = segments.find(({ farTag }) => farTag === toTag)
+  while (next !== undefined) {
+    way.unshift(next)
+    next = next.parent === null ? undefined : segments[next.parent]
+  }
+  return way
+}
+
 /**
  * The cables downstream of the protective device. Each carries what is drawn, and put in, beyond it. Where the author
  * gives the design current it holds for the cables that lead to all of the loads, and no cable is taken to carry more.

@@ -1,12 +1,13 @@
 /** Motors and other loads with a high starting current: what their makers ask for, and whether the device carries the start. */
 import { lookup } from '../../model/lookup.js'
-import type { CircuitFeed, Segment } from '../../model/results.js'
+import type { CircuitFeed } from '../../model/results.js'
 import type { MotorCheck } from '../../model/results/protective-devices.js'
 import type { Equipment, Tag, Vessel } from '../../model/vessel.js'
 import { deviceAdvice } from '../../references/basis/device-advice.js'
 import { equipmentKind } from '../../references/equipment-kinds.js'
 import { roundingNoise } from '../../units/quantity.js'
 import { exceeds } from '../compare.js'
+import { segmentsTo } from '../feeding/segments.js'
 import { runMethod } from '../run-method.js'
 import { motorDeviceMethod } from './motor-device.calc.js'
 import type { ProtectedCircuit } from './rating-order.js'
@@ -60,11 +61,5 @@ function checkMotor(vessel: Vessel, { protection }: ProtectedCircuit, load: Equi
 
 function passesFuseHolder(vessel: Vessel, feed: CircuitFeed | undefined, loadTag: Tag): boolean {
   const { equipment } = lookup(vessel)
-  const segments = feed?.segments ?? []
-  let segment: Segment | undefined = segments.find(({ farTag }) => farTag === loadTag)
-  while (segment !== undefined) {
-    if (equipment.get(segment.nearTag)?.kind === 'fuse holder') return true
-    segment = segment.parent === null ? undefined : segments[segment.parent]
-  }
-  return false
+  return segmentsTo(feed?.segments ?? [], loadTag).some(({ nearTag }) => equipment.get(nearTag)?.kind === 'fuse holder')
 }

@@ -8,6 +8,7 @@ import { byTag, tableOf } from '../tables.js'
 import { counted, dash, muted } from '../text.js'
 import type { Block, Table, Text } from '../view-model.js'
 import { methodOf, workingOf } from '../working.js'
+import { modeName } from './energy-modes.view.js'
 
 export const loadBlocks = (context: ViewContext): readonly Block[] => [
   { is: 'heading', text: 'Loads against the rating of each source', anchor: 'loads' },
@@ -37,8 +38,8 @@ function summaryTable(context: ViewContext, source: AcSource): Table {
   const rows: readonly SummaryRow[] = [
     { what: allConnected, when: '', sum: source.connected, averageA: null },
     ...source.modes.map((mode): SummaryRow => (mode.running
-      ? { what: modeName(context, mode), when: hours(mode), sum: mode.largest, averageA: mode.averageCurrentA }
-      : { what: modeName(context, mode), when: '', sum: null, averageA: null })),
+      ? { what: modeName(context, mode.modeTag), when: hours(mode), sum: mode.largest, averageA: mode.averageCurrentA }
+      : { what: modeName(context, mode.modeTag), when: '', sum: null, averageA: null })),
   ]
   return tableOf(rows, {
     id: idOf(source),
@@ -77,11 +78,10 @@ function sumText(context: ViewContext, { sum, comparison, unknownTags }: LoadSum
   return unknownTags.length === 0 ? [current, muted(' no rating recorded')] : [`more than ${current}`, muted(`, not assessed: ${counted(unknownTags.length, 'load')} of unknown current`)]
 }
 
-const modeName = ({ vessel }: ViewContext, { modeTag }: ModeLoad): string => vessel.operatingModes.find(({ tag }) => tag === modeTag)?.name ?? modeTag
 const hours = ({ largestFromH, largestToH }: ModeLoad): string => `${clockTime(largestFromH)}–${clockTime(largestToH)}`
 
 function modeBlocks(context: ViewContext, source: AcSource, mode: ModeLoad): readonly Block[] {
-  const name = modeName(context, mode)
+  const name = modeName(context, mode.modeTag)
   return [
     partsTable(context, source, mode.largest, { id: idOf(source, mode.modeTag, 'largest'), caption: `${source.tag}, ${name}: on together from ${hours(mode)}` }),
     averageTable(context, source, mode, { id: idOf(source, mode.modeTag, 'average'), caption: `${source.tag}, ${name}: average of the day` }),

@@ -22,7 +22,8 @@ export const stateText = (context: ViewContext, requirement: Requirement): Text 
   ...(requirement.comparison === null ? [] : [muted(`, limit ${limitText(context, requirement.comparison)}`)]),
 ]
 
-function limitText({ vessel }: ViewContext, { quantity, value, limit }: Comparison): string {
+/** "at least 1.00 MΩ"; residual currents in milliampere. */
+export function limitText({ vessel }: ViewContext, { quantity, value, limit }: Comparison): string {
   if (quantity === 'residualCurrentA') return `${limit.relation} ${sayResidualCurrent(limit.value)}`
   return `${limit.relation} ${sayAgainst(quantity, value, limit.value, vessel).limit}`
 }

@@ -11,6 +11,7 @@ import { type ColumnOf, tableOf } from '../tables.js'
 import { dash, joined, lineBreak, muted, verdict } from '../text.js'
 import type { Block, Level, Table, Text, Working, WorkingLine } from '../view-model.js'
 import { methodOf } from '../working.js'
+import { limitText } from './ac-supply-state.js'
 
 /** In the order of the page. */
 const captions: Readonly<Record<CheckKind, string>> = {
@@ -108,14 +109,14 @@ function rangeText(context: ViewContext, { quantity, least, most }: NonNullable<
 
 function acceptedText(context: ViewContext, comparisons: readonly Comparison[]): Text {
   if (comparisons.length === 0) return dash
-  return joined(comparisons.map(comparison => [limitText(context, comparison), ' ', muted(`(${marginText(context, comparison)})`)]), lineBreak)
+  return joined(comparisons.map(comparison => [limitOfReading(context, comparison), ' ', muted(`(${marginText(context, comparison)})`)]), lineBreak)
 }
 
-function limitText(context: ViewContext, { quantity, value, limit }: Comparison): string {
-  if (quantity === 'residualCurrentA') return `${limit.relation} ${sayResidualCurrent(limit.value)}`
-  const { actual, limit: accepted } = sayAgainst(quantity, value, limit.value, context.vessel)
+function limitOfReading(context: ViewContext, comparison: Comparison): string {
+  const { quantity, value, limit } = comparison
   // What is compared is not what was read, so it is said too.
-  return quantity === 'measuredDropPercent' ? `${actual} of nominal, ${limit.relation} ${accepted}` : `${limit.relation} ${accepted}`
+  const compared = quantity === 'measuredDropPercent' ? `${sayAgainst(quantity, value, limit.value, context.vessel).actual} of nominal, ` : ''
+  return `${compared}${limitText(context, comparison)}`
 }
 const marginText = (context: ViewContext, { quantity, margin, within }: Comparison): string =>
   `${quantityText(context, quantity, Math.abs(margin))} ${within ? 'left' : 'missed'}`
