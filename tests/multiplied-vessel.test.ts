@@ -11,7 +11,7 @@ const vessel = aVessel({
   cables: [aCable({ tag: 'W1', from: 'A1.1', to: 'P1:power', routeTags: [] })],
   operatingModes: [aMode({ tag: 'under-way' })],
   duties: [aDuty({ modeTag: 'under-way', itemTag: 'P1' })],
-  canBuses: [{ tag: 'bus', name: 'bus', purpose: null, backbone: [{ kind: 'tee', tag: 'X1', zoneTag: 'helm', deviceTag: 'P1', dropCableTag: null }] }],
+  canBuses: [{ tag: 'bus', name: 'bus', purpose: null, protocol: 'nmea 2000' as const, suppliesDevices: true, backboneMaxM: null, backbone: [{ kind: 'tee', tag: 'X1', zoneTag: 'helm', deviceTag: 'P1', dropCableTag: null, deviceTerminal: null }] }],
 })
 
 it('renames every tag and every reference alike, and leaves names, kinds and terminals', () => {
@@ -23,7 +23,7 @@ it('renames every tag and every reference alike, and leaves names, kinds and ter
   expect(doubled.cables[1]).toMatchObject({ tag: 'W1+2', from: { tag: 'A1.1+2', terminal: null }, to: { tag: 'P1+2', terminal: 'power' } })
   expect(doubled.panels[1]).toMatchObject({ tag: 'A1+2', name: 'A1', zoneTag: 'helm+2' })
   expect(doubled.equipment[1]).toMatchObject({ kind: 'display', ports: [] })
-  expect(doubled.canBuses[1]!.backbone).toEqual([{ kind: 'tee', tag: 'X1+2', zoneTag: 'helm+2', deviceTag: 'P1+2', dropCableTag: null }])
+  expect(doubled.canBuses[1]!.backbone).toEqual([{ kind: 'tee', tag: 'X1+2', zoneTag: 'helm+2', deviceTag: 'P1+2', dropCableTag: null, deviceTerminal: null }])
 })
 
 it('is used in the same ways, with each copy of a load in them', () => {

@@ -3,6 +3,13 @@ import type { Results } from '../model/results.js'
 import type { Vessel } from '../model/vessel.js'
 import type { Basis } from '../references/basis/basis.js'
 import { methods as acSupplyMethods, acSupplyPass } from './ac-supply/index.js'
+import { methods as canBusMethods, canBusPass } from './can-bus/index.js'
+import { methods as serialMethods, serialPass } from './serial/index.js'
+import { methods as ethernetMethods, ethernetPass } from './ethernet/index.js'
+import { methods as radioMethods, radioPass } from './radio/index.js'
+import { methods as placementMethods, placementPass } from './placement/index.js'
+import { methods as identifiersMethods, identifiersPass } from './identifiers/index.js'
+import { methods as configurationMethods, configurationPass } from './configuration/index.js'
 import { methods as commissioningMethods, commissioningPass } from './commissioning/index.js'
 import { conductorSizePass } from './conductors/conductor-size.pass.js'
 import { currentCarryingCapacityPass } from './conductors/current-carrying-capacity.pass.js'
@@ -23,6 +30,7 @@ import { methods as wirewayMethods, routingPass } from './wireways/index.js'
 export const methods: readonly AnyMethod[] = [
   ...wirewayMethods, ...sourcesMethods, ...feedingMethods, ...conductorMethods, ...protectiveDevicesMethods, ...acSupplyMethods,
   ...energyMethods, ...dependencyMethods, ...reserveMethods, ...commissioningMethods,
+  ...canBusMethods, ...serialMethods, ...ethernetMethods, ...radioMethods, ...placementMethods, ...identifiersMethods, ...configurationMethods,
 ]
 
 /** Everything that is worked out about a vessel. Same vessel and basis, same results. */
@@ -41,7 +49,16 @@ export function calculate(vessel: Vessel, basis: Basis): Results {
   const dependency = dependencyPass(vessel, basis, upstream)
   const reserve = reservePass(vessel, basis, upstream)
   const commissioning = commissioningPass(vessel, basis, upstream)
-  const onwards = { protectiveDevices, acSupply, energy, dependency, reserve, commissioning }
+  const electronics = {
+    canBus: canBusPass(vessel, basis, upstream),
+    serial: serialPass(vessel, basis, upstream),
+    ethernet: ethernetPass(vessel, basis, upstream),
+    radio: radioPass(vessel, basis, upstream),
+    placement: placementPass(vessel, basis, upstream),
+    identifiers: identifiersPass(vessel, basis, upstream),
+    configuration: configurationPass(vessel, basis, upstream),
+  }
+  const onwards = { protectiveDevices, acSupply, energy, dependency, reserve, commissioning, ...electronics }
   const findings = [routing, sources, feeding, currentCarryingCapacity, voltageDrop, protection, ...Object.values(onwards)].flatMap(results => results.findings)
   return { ...upstream, ...onwards, findings }
 }

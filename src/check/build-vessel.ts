@@ -1,9 +1,13 @@
 /** Entries that passed every check → the vessel as the later stages see it: catalogue merged in, defaults filled in. */
 import type {
-  BackboneElement, BasisId, Battery, Cable, CableType, Carries, Circuit, Conditions, Equipment, Identity, ItemBase, Measurement, Output, Port, Protection, SpaceKind, Tag, Vessel, Wireway,
+  BasisId, Battery, Cable, CableType, Carries, Circuit, Conditions, Equipment, Identity, ItemBase, Measurement, Output, Protection, SpaceKind, Tag, Vessel, Wireway,
 } from '../model/vessel.js'
 import { criticalKinds, type EquipmentKindKey } from '../references/equipment-kinds.js'
 import { bases } from '../references/basis/bases.js'
+import {
+  canBusOf, coaxOf, compassClassOf, credentialOf, ethernetNetworkOf, messageOf, outsideLinkOf, pointOf, portOf, radarOf, serialLinkOf, settingOf, stabilityOf,
+  standingPlaceOf, streamOf, structureOf, transducerOf, transmitterOf, wirelessNetworkOf,
+} from './build-networks.js'
 import type { PassedEntries } from './check-schema.js'
 import type { Entry } from './schema/kinds.js'
 import { spaceKinds } from './schema/place.schema.js'
@@ -59,9 +63,15 @@ export function buildVessel(entries: PassedEntries): Vessel {
     busbars: entries.busbars.map(busbar => ({ ...itemOf(busbar), ratedCurrentA: busbar.rating ?? null, polarity: busbar.polarity ?? 'positive' })),
     panels: entries.panels.map(panel => ({ ...itemOf(panel), kind: panel.kind, ways: panel.ways ?? null, ratedCurrentA: panel.rating ?? null, networkLoss: panel['network-loss'] ?? null })),
     circuits: entries.circuits.map(circuit => circuitOf(circuit, kindOf)),
-    canBuses: entries['can-buses'].map(({ tag, name, purpose = null, backbone }) => ({ tag, name, purpose, backbone: backbone.map(elementOf) })),
-    ethernetNetworks: entries['ethernet-networks'].map(({ tag, name, purpose = null, subnet = null, switches }) =>
-      ({ tag, name, purpose, subnet, switchTags: switches })),
+    canBuses: entries['can-buses'].map(canBusOf),
+    serialLinks: entries['serial-links'].map(serialLinkOf),
+    ethernetNetworks: entries['ethernet-networks'].map(ethernetNetworkOf),
+    wirelessNetworks: entries['wireless-networks'].map(wirelessNetworkOf),
+    outsideLinks: entries['outside-links'].map(outsideLinkOf),
+    structures: entries.structures.map(structureOf),
+    standingPlaces: entries['standing-places'].map(standingPlaceOf),
+    settings: entries.settings.map(settingOf),
+    credentials: entries.credentials.map(credentialOf),
     operatingModes: entries['operating-modes'].map(mode => ({
       tag: mode.tag,
       name: mode.name,
@@ -101,6 +111,8 @@ const identityOf = (vessel: Entry<'vessel'>): Identity => ({
   displacementKg: vessel.displacement ?? null,
   maximumPersons: vessel['maximum-persons'] ?? null,
   description: vessel.description ?? null,
+  propulsion: vessel.propulsion ?? null,
+  stability: stabilityOf(vessel),
 })
 
 function conditionsOf({ basis, conditions }: Entry<'vessel'>): Conditions {
@@ -110,6 +122,7 @@ function conditionsOf({ basis, conditions }: Entry<'vessel'>): Conditions {
     cableTailM: conditions?.['cable-tail'] ?? usualCableTailM,
     latitudeDeg: conditions?.latitude ?? null,
     deviceDistanceMm: conditions?.['device-distance'] === undefined ? null : conditions['device-distance'] * 1000,
+    horizontalFieldMicroT: conditions?.['horizontal-field'] ?? null,
   }
 }
 
@@ -143,6 +156,9 @@ const cableTypeOf = (type: Entry<'cable-types'>): CableType => ({
   tinned: type.tinned ?? null,
   outerDiameterMm: type['outer-diameter'] ?? null,
   shielded: type.shielded ?? null,
+  busCable: type['bus-cable'] ?? null,
+  conductorResistanceOhmPerKm: type['conductor-resistance'] ?? null,
+  coax: coaxOf(type),
 })
 
 const cableOf = (cable: Entry<'cables'>, types: ReadonlyMap<Tag, Entry<'cable-types'>>, circuitTags: ReadonlySet<Tag>): Cable => ({
@@ -160,6 +176,7 @@ const cableOf = (cable: Entry<'cables'>, types: ReadonlyMap<Tag, Entry<'cable-ty
   labelTo: cable['label-to'] ?? null,
   status: cable.status ?? null,
   notes: cable.notes ?? null,
+  connectorCount: cable.connectors ?? null,
 })
 
 /**
@@ -190,7 +207,6 @@ const itemOf = (item: Entry<'equipment' | 'batteries' | 'busbars' | 'panels'>): 
 function equipmentOf(item: Entry<'equipment'>, models: ReadonlyMap<string, Entry<'models'>>): Equipment {
   const model = models.get(item.model ?? '')
   const facts = { ...model, ...withoutEmpty(item) }
-  const [forward, toPort, up] = item.position ?? []
   return {
     ...itemOf(item),
     maker: facts.maker ?? null,
@@ -198,7 +214,7 @@ function equipmentOf(item: Entry<'equipment'>, models: ReadonlyMap<string, Entry
     kind: facts.kind ?? 'other',
     description: facts.description ?? null,
     software: item.software ?? null,
-    positionM: forward === undefined || toPort === undefined || up === undefined ? null : [forward, toPort, up],
+    positionM: item.position === undefined ? null : pointOf(item.position),
     massKg: facts.mass ?? null,
     supplyMinV: facts['supply-min'] ?? null,
     supplyMaxV: facts['supply-max'] ?? null,
@@ -206,8 +222,7 @@ function equipmentOf(item: Entry<'equipment'>, models: ReadonlyMap<string, Entry
     currentMaxA: facts['current-max'] ?? null,
     powerW: facts.power ?? null,
     loadEquivalencyNumber: facts['load-equivalency'] ?? null,
-    ports: (facts.ports ?? []).map((port): Port =>
-      ({ name: port.name, kind: port.kind, speedMbitPerS: port.speed ?? null, powerClass: port['power-class'] ?? null })),
+    ports: (facts.ports ?? []).map(portOf),
     address: item.address ?? null,
     ratedCurrentA: facts.rating ?? null,
     startingCurrentA: facts['starting-current'] ?? null,
@@ -222,8 +237,50 @@ function equipmentOf(item: Entry<'equipment'>, models: ReadonlyMap<string, Entry
     tripTimeMs: facts['trip-time'] ?? null,
     galvanicIsolationTag: item['galvanic-isolation'] ?? null,
     polarityIndicatorTag: item['polarity-indicator'] ?? null,
+    softwareDate: item['software-date'] ?? null,
+    ...networkFacts(item, facts),
+    ...placementFacts(item, facts),
+    transmitters: (facts.transmitters ?? []).map(transmitterOf),
+    radar: facts.radar === undefined ? null : radarOf(facts.radar),
+    antenna: facts.antenna === undefined ? null : {
+      gainDbi: facts.antenna.gain ?? null, fromMHz: facts.antenna.from ?? null, toMHz: facts.antenna.to ?? null, lengthM: facts.antenna.length ?? null,
+      vswrFactor: facts.antenna.vswr ?? null, clearanceM: facts.antenna.clearance ?? null,
+    },
+    portLosses: (facts['port-losses'] ?? []).map(({ from, to, loss }) => ({ fromTerminal: from, toTerminal: to, lossDb: loss })),
   }
 }
+
+/** Of an item and its model together. */
+type ModelFacts = Omit<Entry<'equipment'>, 'model'>
+
+const networkFacts = (item: Entry<'equipment'>, facts: ModelFacts) => ({
+  deviceInstanceNumber: item['device-instance'] ?? null,
+  sends: (facts.sends ?? []).map(messageOf),
+  forwards: (facts.forwards ?? []).map(({ from, to, only }) => ({ fromTerminal: from, toTerminal: to, only: only ?? null })),
+  addressing: item.addressing ?? (item.address === undefined ? null : 'static' as const),
+  macAddress: item.mac ?? null,
+  streams: (facts.streams ?? []).map(streamOf),
+  networkPowerW: facts['network-power'] ?? null,
+  powerBudgetW: facts['power-budget'] ?? null,
+  powerVoltageV: facts['power-voltage'] ?? null,
+  passesEthernet: facts['passes-ethernet'] ?? (passingKinds.has(facts.kind ?? 'other') ? true : null),
+  loopProtection: facts['loop-protection'] ?? null,
+})
+/** Kinds whose purpose it is to pass traffic from one Ethernet port to another. */
+const passingKinds: ReadonlySet<string> = new Set<EquipmentKindKey>(['network switch', 'mobile-data router', 'wireless access point'])
+
+const placementFacts = (item: Entry<'equipment'>, facts: ModelFacts) => ({
+  compassClass: compassClassOf(facts['compass-class'], facts.kind ?? 'other'),
+  compassSafeStandardM: facts['compass-safe-standard'] ?? null,
+  compassSafeSteeringM: facts['compass-safe-steering'] ?? null,
+  navigationLight: facts['navigation-light'] === undefined ? null : {
+    kind: facts['navigation-light'].kind, rangeNmi: facts['navigation-light'].range ?? null, arcDeg: facts['navigation-light'].arc ?? null,
+    intensityCd: facts['navigation-light'].intensity ?? null,
+  },
+  transducer: facts.transducer === undefined && item['depth-offset'] === undefined ? null : transducerOf(facts.transducer ?? {}, item['depth-offset']),
+  mmsi: item.mmsi ?? null,
+  beaconIdentity: item['beacon-identity'] ?? null,
+})
 
 /** Kinds whose outputs are a.c. unless the author says otherwise. */
 const acKinds: ReadonlySet<string> = new Set<EquipmentKindKey>(['shore inlet', 'generator', 'inverter', 'isolation transformer'])
@@ -279,6 +336,9 @@ const measurementOf = (reading: Entry<'measurements'>): Measurement => ({
   residualCurrentA: reading['residual-current'] ?? null,
   tripTimeMs: reading['trip-time'] ?? null,
   internalResistanceMilliOhm: reading['internal-resistance'] ?? null,
+  resistanceOhm: reading.resistance ?? null,
+  busLoadPercent: reading['bus-load'] ?? null,
+  vswrFactor: reading.vswr ?? null,
   notes: reading.notes ?? null,
 })
 
@@ -319,14 +379,3 @@ const protectionOf = (protection: NonNullable<Entry<'circuits'>['protection']>):
   distanceM: protection.distance ?? null,
   enclosed: protection.enclosed ?? null,
 })
-
-/** The schema lets one of the four keys through. */
-function elementOf(element: Entry<'can-buses'>['backbone'][number]): BackboneElement {
-  const zoneTag = element.zone ?? null
-  const dropCableTag = element.drop ?? null
-  if (element.segment !== undefined) return { kind: 'segment', cableTag: element.segment }
-  if (element.terminator !== undefined) return { kind: 'terminator', tag: element.terminator, zoneTag }
-  if (element.tee !== undefined) return { kind: 'tee', tag: element.tee, zoneTag, deviceTag: element.device ?? null, dropCableTag }
-  if (element.power !== undefined) return { kind: 'power', tag: element.power, zoneTag, circuitTag: element.circuit ?? null, dropCableTag }
-  throw new Error('a backbone element without terminator, segment, tee or power')
-}

@@ -9,8 +9,8 @@ export interface Expected {
   /** Key that equipment must have to stand there. */
   readonly equipmentNeeds?: string
 }
-/** `list`: a list of names, or words in a text. `cable end`: a name, perhaps with `:terminal`. */
-type Form = 'name' | 'list' | 'cable end'
+/** `list`: a list of names, or words in a text. `cable end`: a name, perhaps with `:terminal`. `list of cable ends`: both. */
+type Form = 'name' | 'list' | 'cable end' | 'list of cable ends'
 export interface ReferenceField {
   /** Keys as in the file; `*` for each item of a list. */
   readonly path: readonly string[]
@@ -33,7 +33,11 @@ const device: Expected = { kinds: ['equipment', 'panels', 'batteries'], inWords:
 const equipment: Expected = { kinds: ['equipment'], inWords: 'equipment' }
 const runs: Expected = { kinds: ['equipment', 'circuits'], inWords: 'equipment or a circuit' }
 const mode: Expected = { kinds: ['operating-modes'], inWords: 'an operating mode' }
-const measured: Expected = { kinds: ['circuits', 'cables', 'batteries', 'equipment', 'busbars', 'panels'], inWords: 'a circuit, a cable or an item' }
+const measured: Expected = { kinds: ['circuits', 'cables', 'can-buses', 'batteries', 'equipment', 'busbars', 'panels'], inWords: 'a circuit, a cable, a CAN bus or an item' }
+/** What gives data: a device on a network, or a link to the outside. */
+const dataSource: Expected = { kinds: [...device.kinds, 'outside-links'], inWords: 'equipment, a panel, a battery or an outside link' }
+const ethernetNetwork: Expected = { kinds: ['ethernet-networks'], inWords: 'an Ethernet network' }
+const opened: Expected = { kinds: [...device.kinds, 'wireless-networks', 'outside-links'], inWords: 'a device, a wireless network or an outside link' }
 const cableEnd: Expected = {
   kinds: ['circuits', 'equipment', 'batteries', 'busbars', 'panels', 'backbone'], inWords: 'a circuit or an item',
 }
@@ -45,7 +49,8 @@ export const referenceFields: Readonly<Partial<Record<KindKey, readonly Referenc
   'wireway-points': [field('zone', zone)],
   'wireways': [field('from', point), field('to', point), field('zones', zone, 'list')],
   'equipment': [
-    ...itemPlace, field('model', model), field('data-from', device, 'list'),
+    ...itemPlace, field('model', model), field('data-from', dataSource, 'list'),
+    field('streams.*.to', equipment, 'list'),
     field('galvanic-isolation', equipment), field('polarity-indicator', equipment),
   ],
   'batteries': itemPlace,
@@ -58,7 +63,16 @@ export const referenceFields: Readonly<Partial<Record<KindKey, readonly Referenc
     field('backbone.*.segment', cable), field('backbone.*.drop', cable), field('backbone.*.zone', zone),
     field('backbone.*.device', device), field('backbone.*.circuit', circuit),
   ],
+  'serial-links': [
+    field('talker', equipment, 'cable end'), field('listeners', equipment, 'list of cable ends'),
+    field('wires.*.from', equipment, 'cable end'), field('wires.*.to', equipment, 'cable end'), field('wires.*.cable', cable),
+  ],
   'ethernet-networks': [field('switches', equipment, 'list')],
+  'wireless-networks': [field('access-point', equipment), field('network', ethernetNetwork)],
+  'outside-links': [field('equipment', equipment), field('antennas', equipment, 'list')],
+  'standing-places': [field('zone', zone)],
+  'settings': [field('item', device)],
+  'credentials': [field('item', opened)],
   'duties': [field('item', runs), field('mode', mode)],
   'measurements': [field('subject', measured), field('at', load)],
 }

@@ -27,9 +27,9 @@ function nodesAt(node: SourceNode, [step, ...rest]: readonly string[], before: s
 
 /** A text that can be no tag has been reported by the schema; it is no reference. */
 function readReferences({ field, value }: FieldNode, { form, expected }: ReferenceField): readonly Reference[] {
-  const written = form === 'list' ? wordsOf(value) : typeof value.plain === 'string' ? [{ word: value.plain, span: value }] : []
+  const written = form === 'list' || form === 'list of cable ends' ? wordsOf(value) : typeof value.plain === 'string' ? [{ word: value.plain, span: value }] : []
   return written.flatMap(({ word, span }) => {
-    const [name = '', terminal = null] = form === 'cable end' ? word.split(':') : [word]
+    const [name = '', terminal = null] = form === 'cable end' || form === 'list of cable ends' ? word.split(':') : [word]
     return tagPattern.test(name) ? [{ field, name, terminal, span, expected }] : []
   })
 }

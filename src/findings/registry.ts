@@ -9,6 +9,13 @@ import { findingKinds as energyKinds } from '../calculate/energy/findings.js'
 import { findingKinds as dependencyKinds } from '../calculate/dependency/findings.js'
 import { findingKinds as reserveKinds } from '../calculate/reserve/findings.js'
 import { findingKinds as commissioningKinds } from '../calculate/commissioning/findings.js'
+import { findingKinds as canBusKinds } from '../calculate/can-bus/findings.js'
+import { findingKinds as serialKinds } from '../calculate/serial/findings.js'
+import { findingKinds as ethernetKinds } from '../calculate/ethernet/findings.js'
+import { findingKinds as radioKinds } from '../calculate/radio/findings.js'
+import { findingKinds as placementKinds } from '../calculate/placement/findings.js'
+import { findingKinds as identifiersKinds } from '../calculate/identifiers/findings.js'
+import { findingKinds as configurationKinds } from '../calculate/configuration/findings.js'
 import { checkFindingKinds } from '../check/findings.js'
 import { loadFindingKinds } from '../load/findings.js'
 import type { AnyFindingKind } from './finding.js'
@@ -16,4 +23,5 @@ import type { AnyFindingKind } from './finding.js'
 export const findingKinds: readonly AnyFindingKind[] = [
   ...loadFindingKinds, ...checkFindingKinds, ...wirewayKinds, ...sourcesKinds, ...feedingKinds, ...conductorKinds,
   ...protectiveDevicesKinds, ...acSupplyKinds, ...energyKinds, ...dependencyKinds, ...reserveKinds, ...commissioningKinds,
+  ...canBusKinds, ...serialKinds, ...ethernetKinds, ...radioKinds, ...placementKinds, ...identifiersKinds, ...configurationKinds,
 ]

@@ -3,7 +3,7 @@ import { isTagged, type KindKey, kindNames } from './entry-kinds.js'
 import { itemsAt, type SourceEntry, type SourceNode, type Span, textAt, valueAt } from './source-folder.js'
 
 /** A key of a backbone element that gives the element its tag, with the word for it. */
-export const backboneTagKeys = { terminator: 'terminator', tee: 'tee', power: 'power insertion point' } as const
+export const backboneTagKeys = { terminator: 'terminator', tee: 'tee', power: 'power insertion point', isolator: 'power isolator' } as const
 
 export interface NamedThing {
   readonly kind: KindKey | 'backbone'

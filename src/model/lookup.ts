@@ -1,6 +1,6 @@
 /** Things of a vessel by tag. Built once for a vessel and kept with it. */
 import type {
-  Battery, Busbar, Cable, CableType, CanBus, Circuit, Equipment, EthernetNetwork, Panel, System, Tag, Vessel, Wireway, WirewayPoint, Zone,
+  Battery, Busbar, Cable, CableEnd, CableType, CanBus, Circuit, Equipment, EthernetNetwork, OutsideLink, Panel, SerialLink, StandingPlace, Structure, System, Tag, Vessel, WirelessNetwork, Wireway, WirewayPoint, Zone,
 } from './vessel.js'
 
 export type Item = Equipment | Battery | Busbar | Panel
@@ -19,6 +19,11 @@ export interface Lookup {
   readonly circuits: ReadonlyMap<Tag, Circuit>
   readonly canBuses: ReadonlyMap<Tag, CanBus>
   readonly ethernetNetworks: ReadonlyMap<Tag, EthernetNetwork>
+  readonly serialLinks: ReadonlyMap<Tag, SerialLink>
+  readonly wirelessNetworks: ReadonlyMap<Tag, WirelessNetwork>
+  readonly outsideLinks: ReadonlyMap<Tag, OutsideLink>
+  readonly structures: ReadonlyMap<Tag, Structure>
+  readonly standingPlaces: ReadonlyMap<Tag, StandingPlace>
   /** Equipment, batteries, busbars and panels together. */
   readonly items: ReadonlyMap<Tag, Item>
   /** Cables by the tag at either end. */
@@ -63,6 +68,11 @@ export function lookup(vessel: Vessel): Lookup {
     circuits: byTag(vessel.circuits),
     canBuses: byTag(vessel.canBuses),
     ethernetNetworks: byTag(vessel.ethernetNetworks),
+    serialLinks: byTag(vessel.serialLinks),
+    wirelessNetworks: byTag(vessel.wirelessNetworks),
+    outsideLinks: byTag(vessel.outsideLinks),
+    structures: byTag(vessel.structures),
+    standingPlaces: byTag(vessel.standingPlaces),
     items: byTag<Item>([...vessel.equipment, ...vessel.batteries, ...vessel.busbars, ...vessel.panels]),
     cablesAt: grouped(vessel.cables, cable => [cable.from.tag, cable.to.tag]),
     circuitsOfLoad: grouped(vessel.circuits, circuit => circuit.loadTags),
@@ -77,3 +87,13 @@ export function isDistributionPoint(vessel: Vessel, tag: Tag): boolean {
   const { panels, busbars } = lookup(vessel)
   return panels.has(tag) || busbars.has(tag)
 }
+
+/** A cable seen from one of its ends. */
+export interface Attached { readonly cable: Cable; readonly far: CableEnd }
+
+/** The cables that end at a terminal of an item, each with its other end. */
+export const attachedAt = ({ cablesAt }: Pick<Lookup, 'cablesAt'>, tag: Tag, terminal: string): readonly Attached[] =>
+  (cablesAt.get(tag) ?? []).flatMap(cable => [
+    ...(cable.from.tag === tag && cable.from.terminal === terminal ? [{ cable, far: cable.to }] : []),
+    ...(cable.to.tag === tag && cable.to.terminal === terminal ? [{ cable, far: cable.from }] : []),
+  ])

@@ -11,6 +11,13 @@ import type { EnergyResults } from './results/energy.js'
 import type { ProtectiveDevicesResults } from './results/protective-devices.js'
 import type { ReserveResults } from './results/reserve.js'
 import type { SourcesResults } from './results/sources.js'
+import type { CanBusResults } from './results/can-bus.js'
+import type { SerialResults } from './results/serial.js'
+import type { EthernetResults } from './results/ethernet.js'
+import type { RadioResults } from './results/radio.js'
+import type { PlacementResults } from './results/placement.js'
+import type { IdentifiersResults } from './results/identifiers.js'
+import type { ConfigurationResults } from './results/configuration.js'
 import type { Circuit, SupplyForm, Tag } from './vessel.js'
 
 export type Computed<In extends Quantities, Out extends Quantities> = {
@@ -46,6 +53,13 @@ export interface Results {
   readonly dependency: DependencyResults
   readonly reserve: ReserveResults
   readonly commissioning: CommissioningResults
+  readonly canBus: CanBusResults
+  readonly serial: SerialResults
+  readonly ethernet: EthernetResults
+  readonly radio: RadioResults
+  readonly placement: PlacementResults
+  readonly identifiers: IdentifiersResults
+  readonly configuration: ConfigurationResults
   readonly findings: readonly Finding[]
 }
 

@@ -3,6 +3,17 @@
  * name, references as tags. `null` means "not recorded"; nothing is guessed here.
  */
 import type { ConductorSize } from '../units/conductor-size.js'
+import type { Addressing, BusCable, BusMessage, CanBus, EthernetNetwork, Forwarding, OutsideLink, SerialLink, Stream, WirelessNetwork } from './vessel/networks.js'
+import type { CompassClass, NavigationLight, Position, Stability, StandingPlace, Structure, Transducer } from './vessel/placement.js'
+import type { Duty, Measurement, OperatingMode } from './vessel/use.js'
+import type { Antenna, Coax, PortLoss, Radar, Transmitter } from './vessel/radio.js'
+import type { Credential, Setting } from './vessel/record.js'
+
+export type * from './vessel/networks.js'
+export type * from './vessel/placement.js'
+export type * from './vessel/radio.js'
+export type * from './vessel/record.js'
+export type * from './vessel/use.js'
 
 export type Tag = string
 export type BasisId = 'iso' | 'abyc'
@@ -29,7 +40,14 @@ export interface Vessel {
   readonly panels: readonly Panel[]
   readonly circuits: readonly Circuit[]
   readonly canBuses: readonly CanBus[]
+  readonly serialLinks: readonly SerialLink[]
   readonly ethernetNetworks: readonly EthernetNetwork[]
+  readonly wirelessNetworks: readonly WirelessNetwork[]
+  readonly outsideLinks: readonly OutsideLink[]
+  readonly structures: readonly Structure[]
+  readonly standingPlaces: readonly StandingPlace[]
+  readonly settings: readonly Setting[]
+  readonly credentials: readonly Credential[]
   readonly operatingModes: readonly OperatingMode[]
   readonly duties: readonly Duty[]
   readonly measurements: readonly Measurement[]
@@ -53,6 +71,9 @@ export interface Identity {
   readonly displacementKg: number | null
   readonly maximumPersons: number | null
   readonly description: string | null
+  /** What she is under the collision regulations. */
+  readonly propulsion: 'power-driven' | 'sailing' | null
+  readonly stability: Stability
 }
 
 export interface DocumentControl {
@@ -75,6 +96,8 @@ export interface Conditions {
   readonly latitudeDeg: number | null
   /** Largest distance from the source to the protective device, where the vessel's rules give another than the basis has. */
   readonly deviceDistanceMm: number | null
+  /** Horizontal part of the Earth's magnetic field where the boat is used. */
+  readonly horizontalFieldMicroT: number | null
 }
 
 export interface Change { readonly issue: string; readonly date: string; readonly by: string | null; readonly what: string; readonly why: string | null }
@@ -118,6 +141,11 @@ export interface CableType {
   readonly tinned: boolean | null
   readonly outerDiameterMm: number | null
   readonly shielded: boolean | null
+  /** Of the cable of a CAN bus. */
+  readonly busCable: BusCable | null
+  /** Of one conductor of the supply pair of a CAN bus cable; null: as usual for its kind. */
+  readonly conductorResistanceOhmPerKm: number | null
+  readonly coax: Coax | null
 }
 
 /** `P1:power` is item P1, terminal "power"; `A1.7` is a circuit's way with no terminal named. */
@@ -142,6 +170,8 @@ export interface Cable {
   readonly labelTo: string | null
   readonly status: ItemStatus | null
   readonly notes: string | null
+  /** Of a coaxial cable, its ends included. */
+  readonly connectorCount: number | null
 }
 
 /** What every physical thing with a tag and a place has in common. */
@@ -169,7 +199,7 @@ export interface Equipment extends ItemBase {
   readonly kind: string
   readonly description: string | null
   readonly software: string | null
-  readonly positionM: readonly [number, number, number] | null
+  readonly positionM: Position | null
   readonly massKg: number | null
   readonly supplyMinV: number | null
   readonly supplyMaxV: number | null
@@ -201,6 +231,36 @@ export interface Equipment extends ItemBase {
   /** Of a shore inlet. */
   readonly galvanicIsolationTag: Tag | null
   readonly polarityIndicatorTag: Tag | null
+  readonly softwareDate: string | null
+  /** On its CAN bus. */
+  readonly deviceInstanceNumber: number | null
+  readonly sends: readonly BusMessage[]
+  readonly forwards: readonly Forwarding[]
+  readonly addressing: Addressing | null
+  readonly macAddress: string | null
+  readonly streams: readonly Stream[]
+  /** What it takes over its network cable. */
+  readonly networkPowerW: number | null
+  /** What a switch can give over all its ports together, and at which voltage. */
+  readonly powerBudgetW: number | null
+  readonly powerVoltageV: number | null
+  /** Whether it passes traffic from one of its Ethernet ports to another. */
+  readonly passesEthernet: boolean | null
+  /** Whether a ring of cables through it does no harm. */
+  readonly loopProtection: boolean | null
+  readonly transmitters: readonly Transmitter[]
+  readonly radar: Radar | null
+  readonly antenna: Antenna | null
+  readonly portLosses: readonly PortLoss[]
+  readonly compassClass: CompassClass | null
+  /** Distances by IEC 60945. */
+  readonly compassSafeStandardM: number | null
+  readonly compassSafeSteeringM: number | null
+  readonly navigationLight: NavigationLight | null
+  readonly transducer: Transducer | null
+  readonly mmsi: string | null
+  /** Hexadecimal identity of a 406 MHz beacon. */
+  readonly beaconIdentity: string | null
 }
 
 export type SupplyForm = 'dc' | 'ac'
@@ -231,6 +291,11 @@ export interface Port {
   readonly speedMbitPerS: number | null
   /** IEEE 802.3 class that a switch port can supply, or that a device asks for. */
   readonly powerClass: number | null
+  /** Of a serial connector: rates that it can be set to, and which way data flow. */
+  readonly baudRates: readonly number[]
+  readonly direction: 'talks' | 'listens' | 'both' | null
+  /** What a talker can drive, or a listener takes. */
+  readonly signalCurrentA: number | null
 }
 
 export type BatteryChemistry = 'flooded' | 'agm' | 'gel' | 'lfp'
@@ -326,82 +391,4 @@ export interface Circuit {
   readonly interlockTag: Tag | null
   /** Of an electronic channel, where it differs from its module's. */
   readonly networkLoss: NetworkLoss | null
-}
-
-export type BackboneElement =
-  | { readonly kind: 'terminator'; readonly tag: Tag; readonly zoneTag: Tag | null }
-  | { readonly kind: 'segment'; readonly cableTag: Tag }
-  | { readonly kind: 'tee'; readonly tag: Tag; readonly zoneTag: Tag | null; readonly deviceTag: Tag | null; readonly dropCableTag: Tag | null }
-  | { readonly kind: 'power'; readonly tag: Tag; readonly zoneTag: Tag | null; readonly circuitTag: Tag | null; readonly dropCableTag: Tag | null }
-export interface CanBus {
-  readonly tag: Tag
-  readonly name: string
-  readonly purpose: string | null
-  /** From one terminator to the other, in physical order. */
-  readonly backbone: readonly BackboneElement[]
-}
-
-/** Links are the cables of use `ethernet` between its members; nothing is written twice. */
-export interface EthernetNetwork {
-  readonly tag: Tag
-  readonly name: string
-  readonly purpose: string | null
-  readonly subnet: string | null
-  readonly switchTags: readonly Tag[]
-}
-
-/** A state in which the boat is used: at anchor, under way, in harbour. */
-export interface OperatingMode {
-  readonly tag: Tag
-  readonly name: string
-  readonly purpose: string | null
-  /** How long its run, hour by hour, is reckoned. */
-  readonly daysCount: number
-  /** 1 to 12: decides what the sun gives. */
-  readonly monthNumber: number | null
-  /** Share of the hours of daylight in which the sun shines. */
-  readonly sunshinePercent: number | null
-  /** State of charge of every battery at the start. */
-  readonly startChargePercent: number
-}
-
-/** What runs in an operating mode, and when: a load as well as a source. What has no row does not run. */
-export interface Duty {
-  readonly modeTag: Tag
-  /** Equipment, or a circuit for all that it feeds. */
-  readonly itemTag: Tag
-  /** Hours of the day, `toH` perhaps beyond midnight (22 to 30); empty: the whole day. */
-  readonly periods: readonly Period[]
-  /** Share of its current that it takes, or gives, on average in those hours. */
-  readonly dutyPercent: number
-  /** In place of the item's own current. */
-  readonly currentA: number | null
-  /** Of an alternator: the speed of its engine. */
-  readonly speedRpm: number | null
-}
-export interface Period { readonly fromH: number; readonly toH: number }
-
-/** What was read on one occasion. */
-export interface Measurement {
-  /** Number of the reading, as on the test sheet. */
-  readonly number: string
-  /** Circuit, cable, battery or item. */
-  readonly subjectTag: Tag
-  /** The load at which a circuit was measured, where it has several. */
-  readonly atTag: Tag | null
-  readonly date: string | null
-  readonly by: string | null
-  readonly instrument: string | null
-  /** At the load, with the load on. */
-  readonly voltageV: number | null
-  /** At the source at the same time. */
-  readonly sourceVoltageV: number | null
-  readonly voltageDropV: number | null
-  readonly currentA: number | null
-  readonly insulationMOhm: number | null
-  readonly polarity: 'right' | 'reversed' | null
-  readonly residualCurrentA: number | null
-  readonly tripTimeMs: number | null
-  readonly internalResistanceMilliOhm: number | null
-  readonly notes: string | null
 }

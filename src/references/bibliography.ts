@@ -119,6 +119,10 @@ export const bibliography = {
     designation: 'SAE J537', title: 'Storage batteries: cold cranking test', publisher: 'SAE International', edition: null, standing: 'from memory',
     remark: 'A 12 V battery gives its cold cranking current at −18 °C for 30 s and then still has 7.2 V.',
   },
+  'coax-tables': {
+    designation: 'coaxial cable tables', title: 'Attenuation of coaxial cables at 150 MHz: a trade training guide for radio repeaters and a table for emergency communications',
+    publisher: '', edition: null, standing: 'published', remark: 'Two published tables; values for one kind of cable spread by some 15 %.',
+  },
   'vessel-data': {
     designation: 'the vessel’s data', title: 'Recorded in the data of this vessel: plates, makers’ papers, rules agreed for her', publisher: '', edition: null,
     standing: 'published', remark: 'As good as the reading of whoever recorded it.',

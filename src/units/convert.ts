@@ -2,6 +2,8 @@
 export const mPerFt = 0.3048
 export const mmPerIn = 25.4
 export const kgPerLb = 0.45359237
+/** International nautical mile (1929). */
+export const kmPerNmi = 1.852
 /** A circular mil is the area of a circle of 0.001 in diameter. */
 export const mm2PerCmil = (Math.PI / 4) * 0.0254 ** 2
 

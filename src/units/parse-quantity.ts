@@ -4,7 +4,7 @@
  */
 import { awgSize } from '../references/tables/astm-b258-awg.js'
 import type { ConductorSize } from './conductor-size.js'
-import { celsiusFromF, kgPerLb, mPerFt, mmPerIn } from './convert.js'
+import { celsiusFromF, kgPerLb, kmPerNmi, mPerFt, mmPerIn } from './convert.js'
 
 export type Parsed<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly expected: string }
 
@@ -43,7 +43,7 @@ const definitions = {
   /** → V */
   voltage: { name: 'a voltage', example: '12 V', signed: false, units: { V: asIs, mV: v => v / 1000 } },
   /** → W */
-  power: { name: 'a power', example: '20 W', signed: false, units: { W: asIs, kW: v => v * 1000 } },
+  power: { name: 'a power', example: '20 W', signed: false, units: { W: asIs, kW: v => v * 1000, mW: v => v / 1000 } },
   /** → Ah */
   charge: { name: 'a capacity', example: '100 Ah', signed: false, units: { Ah: asIs } },
   /** → Wh */
@@ -76,12 +76,43 @@ const definitions = {
   },
   /** → Hz */
   frequency: { name: 'a frequency', example: '50 Hz', signed: false, units: { Hz: asIs } },
+  /** → MHz */
+  'radio frequency': { name: 'a radio frequency', example: '156.8 MHz', signed: false, units: { MHz: asIs, kHz: v => v / 1000, GHz: v => v * 1000 } },
+  /** → kHz */
+  'sound frequency': { name: 'a sound frequency', example: '200 kHz', signed: false, units: { kHz: asIs, Hz: v => v / 1000, MHz: v => v * 1000 } },
+  /** → 1/s */
+  rate: { name: 'a rate', example: '10 Hz', signed: false, units: { Hz: asIs, '/s': asIs, '/min': v => v / 60 } },
+  /** → µs */
+  'pulse length': { name: 'a pulse length', example: '0.08 us', signed: false, units: { us: asIs, ns: v => v / 1000, ms: v => v * 1000 }, alike: { µs: 'us', μs: 'us' } },
+  /** → dBi */
+  gain: { name: 'a gain', example: '3 dBi', signed: true, units: { dBi: asIs } },
+  /** → dB */
+  loss: { name: 'a loss', example: '0.4 dB', signed: false, units: { dB: asIs } },
+  /** → dB/100 m */
+  attenuation: {
+    name: 'an attenuation', example: '15.4 dB/100 m', signed: false,
+    units: { 'dB/100 m': asIs, 'dB/m': v => v * 100, 'dB/100 ft': v => v / mPerFt }, alike: { 'dB/100m': 'dB/100 m', 'dB/100ft': 'dB/100 ft' },
+  },
+  /** → ° */
+  angle: { name: 'an angle', example: '20 °', signed: false, units: { '°': asIs, deg: asIs } },
+  /** → NM */
+  'distance at sea': { name: 'a distance at sea', example: '2 NM', signed: false, units: { NM: asIs, km: v => v / kmPerNmi } },
+  /** → cd */
+  intensity: { name: 'a luminous intensity', example: '4.3 cd', signed: false, units: { cd: asIs } },
+  /** → µT */
+  'flux density': { name: 'a magnetic flux density', example: '18 uT', signed: false, units: { uT: asIs, nT: v => v / 1000 }, alike: { µT: 'uT', μT: 'uT' } },
+  /** → Ω/km */
+  'resistance per length': {
+    name: 'a resistance per length', example: '57 ohm/km', signed: false,
+    units: { 'ohm/km': asIs, 'ohm/100 m': v => v * 10, 'ohm/m': v => v * 1000 },
+    alike: { '\u03A9/km': 'ohm/km', '\u2126/km': 'ohm/km', '\u03A9/m': 'ohm/m', '\u2126/m': 'ohm/m', '\u03A9/100 m': 'ohm/100 m', '\u2126/100 m': 'ohm/100 m' },
+  },
   /** → 1/min */
   speed: { name: 'a speed of rotation', example: '1800 rpm', signed: false, units: { rpm: asIs } },
   /** → h */
   duration: { name: 'a duration', example: '20 h', signed: false, units: { h: asIs, min: v => v / 60, d: v => v * 24 } },
   /** → ms */
-  'short time': { name: 'a time', example: '40 ms', signed: false, units: { ms: asIs, s: v => v * 1000 } },
+  'short time': { name: 'a time', example: '40 ms', signed: false, units: { ms: asIs, s: v => v * 1000, min: v => v * 60_000 } },
   /** → °, north positive */
   latitude: { name: 'a latitude', example: '50.3 °N', signed: false, units: { '°N': asIs, '°S': v => -v, N: asIs, S: v => -v } },
   /** → Mbit/s */

@@ -50,7 +50,9 @@ export function viewContext(
   const nameOf = (tag: Tag): string | null =>
     known.items.get(tag)?.name ?? known.circuits.get(tag)?.name ?? known.zones.get(tag)?.name ?? known.systems.get(tag)?.name
     ?? known.points.get(tag)?.name ?? known.wireways.get(tag)?.name ?? known.cables.get(tag)?.name
-    ?? known.canBuses.get(tag)?.name ?? known.ethernetNetworks.get(tag)?.name ?? null
+    ?? known.canBuses.get(tag)?.name ?? known.ethernetNetworks.get(tag)?.name
+    ?? known.serialLinks.get(tag)?.name ?? known.wirelessNetworks.get(tag)?.name ?? known.outsideLinks.get(tag)?.name
+    ?? known.structures.get(tag)?.name ?? known.standingPlaces.get(tag)?.name ?? null
   return {
     vessel, results, basis, content, registries, findings, lookup: known, findingsBySubject, addressOf, nameOf,
     circuitsOf: tag => known.circuitsOfLoad.get(tag) ?? (passing.get(tag) ?? []).map(circuitTag => known.circuits.get(circuitTag)!),

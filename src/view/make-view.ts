@@ -25,10 +25,15 @@ import { commissioningPages } from './pages/commissioning.view.js'
 import { energyPages } from './pages/energy.view.js'
 import { faultTracingPages } from './pages/fault-tracing.view.js'
 import { protectiveDevicesPages } from './pages/protective-devices.view.js'
-import { networkPages } from './pages/networks.view.js'
+import { networkPages } from './pages/networks/networks.view.js'
+import { outsideLinkPages } from './pages/networks/outside-links.view.js'
 import { notAssessedPages } from './pages/not-assessed.view.js'
 import { panelPages } from './pages/panels.view.js'
 import { systemPages, zonePages } from './pages/places.view.js'
+import { placementPages } from './pages/placement/placement.view.js'
+import { radioPages } from './pages/radio/radio.view.js'
+import { configurationPages } from './pages/record/configuration.view.js'
+import { identifierPages } from './pages/record/identifiers.view.js'
 import { safetyPages } from './pages/safety.view.js'
 import { spareCapacityPage } from './pages/spare-capacity.view.js'
 import { electricalPage, findPage, homePage, vesselPage } from './pages/vessel.view.js'
@@ -54,7 +59,7 @@ export function makeView({ vessel, results, basis, findings, content, registries
     cover: cover(context),
     pages,
     chapters: chapters(context, pages),
-    navigation: navigation(context),
+    navigation: navigation(context, pages),
     schedules: schedules(context),
   }
 }
@@ -81,6 +86,11 @@ function makePages(context: ViewContext): readonly Page[] {
     ...faultTracingPages(context),
     ...commissioningPages(context),
     ...networkPages(context, networks),
+    ...outsideLinkPages(context),
+    ...radioPages(context),
+    ...identifierPages(context),
+    ...placementPages(context),
+    ...configurationPages(context),
     ...cablePages(context),
     ...wirewayPages(context),
     ...equipmentPages(context),
@@ -128,6 +138,8 @@ function cover({ vessel: { identity, document }, basis }: ViewContext): Cover {
 
 /** The printed manual: chapters in reading order. Pages of single cables and wireways are on the site only; their index rows are printed. */
 function chapters(context: ViewContext, pages: readonly Page[]): readonly Chapter[] {
+  // What a vessel has nothing of, radio or serial links, takes no chapter.
+  const there = new Set(pages.map(({ key }) => key))
   const under = (folder: string): readonly PageKey[] => pages.map(({ key }) => key).filter(key => key.startsWith(`${folder}/`))
   const chapter = (title: string, pageKeys: readonly PageKey[], layout: Partial<Pick<Chapter, 'compact' | 'landscape' | 'listed' | 'introduction'>> = {}) =>
     ({ title, pageKeys, introduction: null, compact: false, landscape: false, listed: true, ...layout })
@@ -145,6 +157,11 @@ function chapters(context: ViewContext, pages: readonly Page[]): readonly Chapte
     chapter('Mains and shore power', [fixedPages.acSupply]),
     chapter('Load analysis and energy', [fixedPages.energy]),
     chapter('Data networks', under('networks')),
+    chapter('Wireless and outside links', [fixedPages.outsideLinks]),
+    chapter('Radio and antennas', [fixedPages.radio]),
+    chapter('Identifiers and distress call', [fixedPages.distress, fixedPages.identifiers]),
+    chapter('Placement', [fixedPages.placement]),
+    chapter('Configuration record', [fixedPages.configuration, fixedPages.credentials]),
     chapter('Cable and label index', [fixedPages.cables], { landscape: true }),
     chapter('Wireways', [fixedPages.wireways], { landscape: true }),
     chapter('Equipment', [fixedPages.equipment, ...under('equipment')], { compact: true, listed: false }),
@@ -155,10 +172,12 @@ function chapters(context: ViewContext, pages: readonly Page[]): readonly Chapte
     chapter('Basis of calculation', [fixedPages.basis, fixedPages.methods, fixedPages.findingKinds]),
     chapter('Index of names', [fixedPages.find], { listed: false }),
     chapter('Glossary', [fixedPages.glossary]),
-  ].map((made, i) => ({ ...made, number: String(i + 1), anchor: `chapter-${i + 1}` }))
+  ].map(made => ({ ...made, pageKeys: made.pageKeys.filter(key => there.has(key)) })).filter(({ pageKeys }) => pageKeys.length > 0)
+    .map((made, i) => ({ ...made, number: String(i + 1), anchor: `chapter-${i + 1}` }))
 }
 
-function navigation({ vessel, addressOf }: ViewContext): readonly NavigationEntry[] {
+function navigation({ vessel, addressOf }: ViewContext, pages: readonly Page[]): readonly NavigationEntry[] {
+  const there = new Set(pages.map(({ key }) => key))
   const entry = (title: string, key: PageKey, children: readonly NavigationEntry[] = []): NavigationEntry => ({ title, key, children })
   const things = (list: readonly { readonly tag: Tag; readonly name: string }[], withTag: boolean) =>
     list.map(({ tag, name }) => entry(withTag ? `${tag} ${name}` : name, addressOf(tag)!))
@@ -175,7 +194,13 @@ function navigation({ vessel, addressOf }: ViewContext): readonly NavigationEntr
     entry('Protection and short circuit', fixedPages.protectiveDevices),
     entry('Mains and shore power', fixedPages.acSupply),
     entry('Load analysis and energy', fixedPages.energy),
-    entry('Data networks', fixedPages.networks, things([...vessel.ethernetNetworks, ...vessel.canBuses], true)),
+    entry('Data networks', fixedPages.networks, things([...vessel.ethernetNetworks, ...vessel.canBuses, ...vessel.serialLinks], true)),
+    entry('Wireless and outside links', fixedPages.outsideLinks),
+    entry('Radio and antennas', fixedPages.radio),
+    entry('Distress call', fixedPages.distress),
+    entry('Identifiers', fixedPages.identifiers),
+    entry('Placement', fixedPages.placement),
+    entry('Configuration record', fixedPages.configuration, [entry('Logging in', fixedPages.credentials)].filter(({ key }) => there.has(key))),
     entry('Cables and labels', fixedPages.cables),
     entry('Wireways', fixedPages.wireways),
     entry('Equipment list', fixedPages.equipment),
@@ -186,5 +211,5 @@ function navigation({ vessel, addressOf }: ViewContext): readonly NavigationEntr
     entry('Not assessed', fixedPages.notAssessed),
     entry('Basis of calculation', fixedPages.basis, [entry('Calculations', fixedPages.methods), entry('Kinds of finding', fixedPages.findingKinds)]),
     entry('Glossary', fixedPages.glossary),
-  ]
+  ].filter(({ key }) => there.has(key))
 }

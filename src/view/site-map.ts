@@ -24,6 +24,13 @@ export const fixedPages = {
   commissioning: 'commissioning',
   panels: 'panels',
   networks: 'networks',
+  outsideLinks: 'outside-links',
+  radio: 'radio',
+  placement: 'placement',
+  identifiers: 'identifiers',
+  distress: 'distress-call',
+  configuration: 'settings',
+  credentials: 'logging-in',
   cables: 'cables',
   wireways: 'wireways',
   spareCapacity: 'spare-capacity',
@@ -52,7 +59,10 @@ export function siteMap(vessel: Vessel): SiteMap {
   place('cables', vessel.cables)
   place('circuits', vessel.circuits)
   place('panels', vessel.panels)
-  place('networks', [...vessel.canBuses, ...vessel.ethernetNetworks])
+  place('networks', [...vessel.canBuses, ...vessel.ethernetNetworks, ...vessel.serialLinks])
+  // These are on one page together.
+  for (const { tag } of [...vessel.wirelessNetworks, ...vessel.outsideLinks]) addresses.set(tag, fixedPages.outsideLinks)
+  for (const { tag } of [...vessel.structures, ...vessel.standingPlaces]) addresses.set(tag, fixedPages.placement)
   place('equipment', [...vessel.equipment, ...vessel.batteries, ...vessel.busbars])
   // Parts of a backbone have no page of their own; their bus has.
   for (const bus of vessel.canBuses) {

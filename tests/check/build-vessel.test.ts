@@ -20,6 +20,9 @@ const noBatteryFacts = {
   chargeCurrentMaxA: null, dischargeCurrentMaxA: null, blocks: null,
 }
 const noFacts = {
+  softwareDate: null, deviceInstanceNumber: null, sends: [], forwards: [], addressing: null, macAddress: null, streams: [], networkPowerW: null, powerBudgetW: null,
+  powerVoltageV: null, passesEthernet: null, loopProtection: null, transmitters: [], radar: null, antenna: null, portLosses: [], compassClass: null,
+  compassSafeStandardM: null, compassSafeSteeringM: null, navigationLight: null, transducer: null, mmsi: null, beaconIdentity: null,
   ratedCurrentA: null, startingCurrentA: null, makersFuseA: null, outputs: [], efficiencyPercent: null, peakPowerW: null, loadColumn: null, safetyService: null,
   dataFromTags: [], residualCurrentA: null, tripTimeMs: null, galvanicIsolationTag: null, polarityIndicatorTag: null,
 }
@@ -29,7 +32,8 @@ describe('the small vessel, field by field', () => {
     expect(vessel.identity).toEqual({
       name: 'Tern', model: 'Skerry 31', builder: null, hullNumber: '007', hullIdentification: null, designCategory: null, yearBuilt: 2026,
       flag: null, homePort: null, callSign: null, mmsi: '002320001', lengthM: expect.closeTo(31.5 * 0.3048, 9), beamM: null, draughtM: null,
-      displacementKg: 4200, maximumPersons: null, description: null,
+      displacementKg: 4200, maximumPersons: null, description: null, propulsion: null,
+      stability: { centreOfGravityM: null, metacentricHeightM: null, includesEquipment: null, gunwaleHeightM: null },
     })
     expect(vessel.document).toEqual({
       number: 'HP-1', issue: null, issuedOn: '2026-05-04', preparedBy: null, checkedBy: null, approvedBy: null, installer: null, contact: null,
@@ -37,7 +41,7 @@ describe('the small vessel, field by field', () => {
     expect([vessel.basis, vessel.units]).toEqual(['iso', 'metric'])
     expect(vessel.conditions).toEqual({
       ambientCBySpace: { interior: 30, machinery: 55, bilge: 30, battery: 30, deck: 30, mast: 30, cockpit: 30, locker: 30 }, cableTailM: 0.4,
-      latitudeDeg: null, deviceDistanceMm: null,
+      latitudeDeg: null, deviceDistanceMm: null, horizontalFieldMicroT: null,
     })
     expect(vessel.changes).toEqual([{ issue: 'A', date: '2026-05-04', by: null, what: 'First issue.', why: null }])
   })
@@ -65,12 +69,12 @@ describe('the small vessel, field by field', () => {
         kind: 'display', description: null, software: null, positionM: [4.1, -0.35, expect.closeTo(6 * 0.3048, 9)],
         // The pound is 0.45359237 kg since the same agreement.
         massKg: expect.closeTo(0.90718474, 9), supplyMinV: 9, supplyMaxV: 32, currentTypicalA: 0.8, currentMaxA: 1.5, powerW: null, loadEquivalencyNumber: 2,
-        ports: [{ name: 'power', kind: 'power', speedMbitPerS: null, powerClass: null }, { name: 'net', kind: 'ethernet', speedMbitPerS: 1000, powerClass: 3 }],
+        ports: [{ name: 'power', kind: 'power', speedMbitPerS: null, powerClass: null, baudRates: [], direction: null, signalCurrentA: null }, { name: 'net', kind: 'ethernet', speedMbitPerS: 1000, powerClass: 3, baudRates: [], direction: null, signalCurrentA: null }],
         address: null, ...noFacts,
       },
       {
         ...item('K1', 'Network switch', { zoneTag: 'helm' }), kind: 'network switch', description: null, software: null, positionM: null, massKg: null, supplyMinV: null,
-        supplyMaxV: null, currentTypicalA: null, currentMaxA: null, powerW: null, loadEquivalencyNumber: null, ports: [], address: null, ...noFacts,
+        supplyMaxV: null, currentTypicalA: null, currentMaxA: null, powerW: null, loadEquivalencyNumber: null, ports: [], address: null, ...noFacts, passesEthernet: true,
       },
       {
         ...item('X9', 'Spare connector'), kind: 'other', description: null, software: null, positionM: null, massKg: null, supplyMinV: null,
@@ -95,13 +99,13 @@ describe('the small vessel, field by field', () => {
   })
 
   test('cables', () => {
-    const cable = { name: null, routeTags: null, lengthM: null, serviceLoopM: 0, parallelCount: 1, labelFrom: null, labelTo: null, status: null, notes: null }
+    const cable = { name: null, routeTags: null, lengthM: null, serviceLoopM: 0, parallelCount: 1, labelFrom: null, labelTo: null, status: null, notes: null, connectorCount: null }
     const end = (tag: string, terminal: string | null = null) => ({ tag, terminal })
     expect(vessel.cableTypes).toEqual([
-      { tag: '2x2.5', name: 'Two-core', use: 'power', cores: 2, size: { system: 'mm2', designation: '2.5', crossSectionMm2: 2.5 }, insulationC: 105, tinned: true, outerDiameterMm: 9, shielded: null },
+      { tag: '2x2.5', name: 'Two-core', use: 'power', cores: 2, size: { system: 'mm2', designation: '2.5', crossSectionMm2: 2.5 }, insulationC: 105, tinned: true, outerDiameterMm: 9, shielded: null, busCable: null, conductorResistanceOhmPerKm: null, coax: null },
       // ASTM B258 prints 6 AWG as 13.30 mm².
-      { tag: '1x6AWG', name: 'Single', use: 'power', cores: 1, size: { system: 'awg', designation: '6', crossSectionMm2: expect.closeTo(13.3, 2) }, insulationC: null, tinned: null, outerDiameterMm: null, shielded: null },
-      { tag: 'can', name: 'Bus cable', use: 'can bus', cores: null, size: null, insulationC: null, tinned: null, outerDiameterMm: null, shielded: null },
+      { tag: '1x6AWG', name: 'Single', use: 'power', cores: 1, size: { system: 'awg', designation: '6', crossSectionMm2: expect.closeTo(13.3, 2) }, insulationC: null, tinned: null, outerDiameterMm: null, shielded: null, busCable: null, conductorResistanceOhmPerKm: null, coax: null },
+      { tag: 'can', name: 'Bus cable', use: 'can bus', cores: null, size: null, insulationC: null, tinned: null, outerDiameterMm: null, shielded: null, busCable: null, conductorResistanceOhmPerKm: null, coax: null },
     ])
     expect(vessel.cables).toEqual([
       { ...cable, tag: 'W1', from: end('A1.1'), to: end('P1', 'power'), typeTag: '2x2.5', carries: 'both' },
@@ -114,15 +118,15 @@ describe('the small vessel, field by field', () => {
 
   test('networks', () => {
     expect(vessel.canBuses).toEqual([{
-      tag: 'N1', name: 'Main bus', purpose: null, backbone: [
-        { kind: 'terminator', tag: 'R1', zoneTag: 'helm' },
+      tag: 'N1', name: 'Main bus', purpose: null, protocol: 'nmea 2000' as const, suppliesDevices: true, backboneMaxM: null, backbone: [
+        { kind: 'terminator', tag: 'R1', zoneTag: 'helm', resistanceOhm: null },
         { kind: 'segment', cableTag: 'W10' },
-        { kind: 'tee', tag: 'T1', zoneTag: 'helm', deviceTag: 'P1', dropCableTag: 'W11' },
-        { kind: 'power', tag: 'T2', zoneTag: null, circuitTag: 'A1.1', dropCableTag: null },
-        { kind: 'terminator', tag: 'R2', zoneTag: null },
+        { kind: 'tee', tag: 'T1', zoneTag: 'helm', deviceTag: 'P1', dropCableTag: 'W11', deviceTerminal: null },
+        { kind: 'power', tag: 'T2', zoneTag: null, circuitTag: 'A1.1', dropCableTag: null, supplyVoltageV: null },
+        { kind: 'terminator', tag: 'R2', zoneTag: null, resistanceOhm: null },
       ],
     }])
-    expect(vessel.ethernetNetworks).toEqual([{ tag: 'N2', name: 'Network', purpose: null, subnet: null, switchTags: ['K1'] }])
+    expect(vessel.ethernetNetworks).toEqual([{ tag: 'N2', name: 'Network', purpose: null, subnet: null, gatewayAddress: null, dynamicRange: null, switchTags: ['K1'] }])
   })
 })
 
@@ -132,7 +136,7 @@ describe('what is left out', () => {
     const { conditions } = vesselOf({ 'vessel.yaml': `vessel: {name: Tern, basis: ${basis}}` })
     expect(conditions).toEqual({
       ambientCBySpace: { interior: 30, machinery: machineryC, bilge: 30, battery: 30, deck: 30, mast: 30, cockpit: 30, locker: 30 }, cableTailM: 0.5,
-      latitudeDeg: null, deviceDistanceMm: null,
+      latitudeDeg: null, deviceDistanceMm: null, horizontalFieldMicroT: null,
     })
   })
 

@@ -2,10 +2,11 @@
  * Vessels for tests, built in code. Each helper fills every field with its empty value, so that a test names only
  * what it is about.
  */
+import { blankCable, blankCableType, blankEquipment, blankItem } from '../../src/model/blank.js'
 import { awgSize } from '../../src/references/tables/astm-b258-awg.js'
 import type { ConductorSize } from '../../src/units/conductor-size.js'
 import type {
-  Battery, Busbar, Cable, CableEnd, CableType, Circuit, Duty, Equipment, ItemBase, Measurement, OperatingMode, Output, Panel, Protection, SpaceKind, Vessel,
+  Battery, Busbar, Cable, CableEnd, CanBus, CableType, Circuit, Duty, Equipment, EthernetNetwork, Measurement, OperatingMode, Output, Panel, Protection, SerialLink, SpaceKind, Vessel,
   Wireway, WirewayPoint, Zone,
 } from '../../src/model/vessel.js'
 
@@ -35,16 +36,18 @@ export const aVessel = (given: Partial<Vessel> = {}): Vessel => ({
   identity: {
     name: 'Test vessel', model: null, builder: null, hullNumber: null, hullIdentification: null, designCategory: null,
     yearBuilt: null, flag: null, homePort: null, callSign: null, mmsi: null, lengthM: null, beamM: null, draughtM: null,
-    displacementKg: null, maximumPersons: null, description: null,
+    displacementKg: null, maximumPersons: null, description: null, propulsion: null,
+    stability: { centreOfGravityM: null, metacentricHeightM: null, includesEquipment: null, gunwaleHeightM: null },
   },
   document: {
     number: null, issue: null, issuedOn: null, preparedBy: null, checkedBy: null, approvedBy: null, installer: null, contact: null,
   },
   basis: 'iso',
   units: 'metric',
-  conditions: { ambientCBySpace, cableTailM: 0, latitudeDeg: null, deviceDistanceMm: null },
+  conditions: { ambientCBySpace, cableTailM: 0, latitudeDeg: null, deviceDistanceMm: null, horizontalFieldMicroT: null },
   changes: [], systems: [], zones: [], points: [], wireways: [], cableTypes: [], cables: [], equipment: [], batteries: [],
-  busbars: [], panels: [], circuits: [], canBuses: [], ethernetNetworks: [], operatingModes: [], duties: [], measurements: [],
+  busbars: [], panels: [], circuits: [], canBuses: [], serialLinks: [], ethernetNetworks: [], wirelessNetworks: [], outsideLinks: [],
+  structures: [], standingPlaces: [], settings: [], credentials: [], operatingModes: [], duties: [], measurements: [],
   ...given,
 })
 
@@ -60,40 +63,29 @@ export const aWireway = (given: Given<Wireway, 'tag' | 'fromTag' | 'toTag'>): Wi
 })
 
 export const aCableType = (given: Given<CableType, 'tag'>): CableType => ({
-  name: `Type ${given.tag}`, use: 'power', cores: 2, size: null, insulationC: 105, tinned: true, outerDiameterMm: null, shielded: null,
+  ...blankCableType(given.tag, 'power'), name: `Type ${given.tag}`, cores: 2, insulationC: 105, tinned: true,
   ...given,
 })
 
 /** Ends may be written `P1:power`. */
 export const aCable = (given: { readonly tag: string; readonly from: string; readonly to: string } & Partial<Omit<Cable, 'tag' | 'from' | 'to'>>): Cable => ({
-  name: null, typeTag: null, carries: 'both', routeTags: null, lengthM: null, serviceLoopM: 0, parallelCount: 1, labelFrom: null, labelTo: null,
-  status: null, notes: null, ...given, from: anEnd(given.from), to: anEnd(given.to),
+  ...blankCable(given.tag, anEnd(given.from), anEnd(given.to)), carries: 'both', ...given, from: anEnd(given.from), to: anEnd(given.to),
 })
 
-const itemBase = (tag: string, name: string): ItemBase => ({
-  tag, name, zoneTag: null, systemTag: null, pointTag: null, location: null, maker: null, model: null, serial: null, status: null,
-  notes: null, documents: [],
-})
-
-export const anEquipment = (given: Given<Equipment, 'tag'>): Equipment => ({
-  ...itemBase(given.tag, `Equipment ${given.tag}`), kind: 'other', description: null, software: null, positionM: null, massKg: null,
-  supplyMinV: null, supplyMaxV: null, currentTypicalA: null, currentMaxA: null, powerW: null, loadEquivalencyNumber: null,
-  ports: [], address: null, ratedCurrentA: null, startingCurrentA: null, makersFuseA: null, outputs: [], efficiencyPercent: null, peakPowerW: null, loadColumn: null,
-  safetyService: null, dataFromTags: [], residualCurrentA: null, tripTimeMs: null, galvanicIsolationTag: null, polarityIndicatorTag: null, ...given,
-})
+export const anEquipment = (given: Given<Equipment, 'tag'>): Equipment => ({ ...blankEquipment(given.tag, `Equipment ${given.tag}`), ...given })
 
 export const aBattery = (given: Given<Battery, 'tag'>): Battery => ({
-  ...itemBase(given.tag, `Battery ${given.tag}`), chemistry: null, nominalVoltageV: 12, capacityAh: null, crankingCurrentA: null, ratedTimeH: null,
+  ...blankItem(given.tag, `Battery ${given.tag}`), chemistry: null, nominalVoltageV: 12, capacityAh: null, crankingCurrentA: null, ratedTimeH: null,
   peukertNumber: null, internalResistanceMilliOhm: null, shortCircuitCurrentA: null, depthOfDischargePercent: null, chargeCurrentMaxA: null,
   dischargeCurrentMaxA: null, blocks: null, ...given,
 })
 
 export const aBusbar = (given: Given<Busbar, 'tag'>): Busbar => ({
-  ...itemBase(given.tag, `Busbar ${given.tag}`), ratedCurrentA: null, polarity: 'positive', ...given,
+  ...blankItem(given.tag, `Busbar ${given.tag}`), ratedCurrentA: null, polarity: 'positive', ...given,
 })
 
 export const aPanel = (given: Given<Panel, 'tag'>): Panel => ({
-  ...itemBase(given.tag, `Panel ${given.tag}`), kind: 'breaker panel', ways: null, ratedCurrentA: null, networkLoss: null, ...given,
+  ...blankItem(given.tag, `Panel ${given.tag}`), kind: 'breaker panel', ways: null, ratedCurrentA: null, networkLoss: null, ...given,
 })
 
 export const aCircuit = (given: Given<Circuit, 'tag' | 'fedFromTag'>): Circuit => ({
@@ -120,5 +112,20 @@ export const aDuty = (given: Given<Duty, 'modeTag' | 'itemTag'>): Duty => ({ per
 
 export const aMeasurement = (given: Given<Measurement, 'number' | 'subjectTag'>): Measurement => ({
   atTag: null, date: null, by: null, instrument: null, voltageV: null, sourceVoltageV: null, voltageDropV: null, currentA: null,
-  insulationMOhm: null, polarity: null, residualCurrentA: null, tripTimeMs: null, internalResistanceMilliOhm: null, notes: null, ...given,
+  insulationMOhm: null, polarity: null, residualCurrentA: null, tripTimeMs: null, internalResistanceMilliOhm: null, resistanceOhm: null, busLoadPercent: null, vswrFactor: null, notes: null, ...given,
+})
+
+export const aBus = (given: Given<CanBus, 'tag' | 'backbone'>): CanBus => ({
+  name: `Bus ${given.tag}`, purpose: null, protocol: 'nmea 2000', suppliesDevices: given.backbone.some(({ kind }) => kind === 'power'), backboneMaxM: null, ...given,
+})
+
+export const aNetwork = (given: Given<EthernetNetwork, 'tag'>): EthernetNetwork =>
+  ({ name: `Network ${given.tag}`, purpose: null, subnet: null, switchTags: [], gatewayAddress: null, dynamicRange: null, ...given })
+
+/** Ends may be written `P1:in`. */
+export const aSerialLink = (
+  given: { readonly tag: string; readonly talker: string; readonly listeners: readonly string[] } & Partial<Omit<SerialLink, 'tag' | 'talker' | 'listeners'>>,
+): SerialLink => ({
+  name: `Link ${given.tag}`, purpose: null, standard: 'iec 61162-1', baudRateBaud: 4800, sentences: [], wires: [], ...given,
+  talker: anEnd(given.talker), listeners: given.listeners.map(anEnd),
 })

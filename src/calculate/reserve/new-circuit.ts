@@ -3,6 +3,7 @@
  * what the pack would say once the circuit is entered.
  */
 import type { Finding, Limit } from '../../findings/finding.js'
+import { blankCable, blankCableType, blankEquipment } from '../../model/blank.js'
 import { lookup } from '../../model/lookup.js'
 import type { CableCapacity, CableRun, LoadDrop, Results, SizeAdvice, SizeChoice } from '../../model/results.js'
 import type { FeederChange } from '../../model/results/reserve.js'
@@ -97,14 +98,10 @@ function feederDrop(drops: ReadonlyMap<Tag, { readonly toLoads: readonly LoadDro
 
 function vesselWith(vessel: Vessel, { pointTag, form, at, request, protection, insulationC, feeders }: Proposal, size: ConductorSize | null): Vessel {
   const after = new Map(feeders.map(({ circuitTag, afterCurrentA }) => [circuitTag, afterCurrentA]))
-  const cableType: CableType = {
-    tag: newTags.cableType, name: '', use: form === 'ac' ? 'ac power' : 'power', cores: form === 'ac' ? 3 : 2, size, insulationC,
-    tinned: null, outerDiameterMm: null, shielded: null,
-  }
+  const cableType: CableType = { ...blankCableType(newTags.cableType, form === 'ac' ? 'ac power' : 'power'), cores: form === 'ac' ? 3 : 2, size, insulationC }
   const cable: Cable = {
-    tag: newTags.cable, name: null, from: { tag: newTags.circuit, terminal: null }, to: { tag: newTags.load, terminal: null },
-    typeTag: newTags.cableType, carries: 'both', routeTags: null, lengthM: null, serviceLoopM: 0, parallelCount: 1,
-    labelFrom: null, labelTo: null, status: 'planned', notes: null,
+    ...blankCable(newTags.cable, { tag: newTags.circuit, terminal: null }, { tag: newTags.load, terminal: null }),
+    typeTag: newTags.cableType, carries: 'both', status: 'planned',
   }
   const circuit: Circuit = {
     tag: newTags.circuit, name: '', purpose: null, fedFromTag: pointTag, fedFromTerminal: null, way: null,
@@ -126,13 +123,8 @@ function vesselWith(vessel: Vessel, { pointTag, form, at, request, protection, i
   }
 }
 
-const newLoad = (currentMaxA: number, { pointTag, zoneTag }: Place): Equipment => ({
-  tag: newTags.load, name: '', kind: 'other', zoneTag, systemTag: null, pointTag, location: null, maker: null, model: null, serial: null,
-  status: 'planned', notes: null, documents: [], description: null, software: null, positionM: null, massKg: null, supplyMinV: null,
-  supplyMaxV: null, currentTypicalA: null, currentMaxA, powerW: null, loadEquivalencyNumber: null, ports: [], address: null,
-  ratedCurrentA: null, startingCurrentA: null, makersFuseA: null, outputs: [], efficiencyPercent: null, peakPowerW: null, loadColumn: null, safetyService: null,
-  dataFromTags: [], residualCurrentA: null, tripTimeMs: null, galvanicIsolationTag: null, polarityIndicatorTag: null,
-})
+const newLoad = (currentMaxA: number, { pointTag, zoneTag }: Place): Equipment =>
+  ({ ...blankEquipment(newTags.load, ''), zoneTag, pointTag, status: 'planned', currentMaxA })
 
 /** The coolest insulation among the vessel's own cable types for that supply: what lies on board is what will be taken. */
 export function insulationOnBoard(vessel: Vessel, form: SupplyForm): number | null {

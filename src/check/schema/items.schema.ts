@@ -1,7 +1,10 @@
 /** Things with a tag and a place: equipment and the catalogue behind it, batteries, busbars, panels. */
 import { z } from 'zod'
 import { equipmentKindKeys } from '../../references/equipment-kinds.js'
-import { aboveZero, filePath, listOf, numberBetween, oneOf, percentOf, position, quantity, tag, text, wholeNumber, yesNo } from './fields.js'
+import { aboveZero, date, filePath, listOf, numberBetween, oneOf, percentOf, position, quantity, tag, text, wholeNumber, yesNo } from './fields.js'
+import { forwardingSchema, messageSchema, mmsi, streamSchema } from './networks.schema.js'
+import { depthOffsetSchema, navigationLightSchema, transducerSchema } from './placement.schema.js'
+import { antennaSchema, portLossSchema, radarSchema, transmitterSchema } from './radio.schema.js'
 
 export const networkLosses = ['hold', 'off', 'on'] as const
 export const itemStatuses = ['planned', 'fitted', 'commissioned', 'removed'] as const
@@ -28,6 +31,9 @@ const portSchema = z.strictObject({
   kind: oneOf(['power', 'ethernet', 'can bus', 'serial', 'coax', 'signal', 'video', 'audio', 'usb'], 'What is connected there.'),
   speed: quantity('data rate', 'Data rate.').optional(),
   'power-class': wholeNumber('IEEE 802.3 class it supplies or asks for.', { min: 0, max: 8 }).optional(),
+  baud: listOf(z.coerce.number(), 'Rates that a serial connector can be set to.').optional(),
+  direction: oneOf(['talks', 'listens', 'both'], 'Which way data flow at a serial connector.').optional(),
+  'signal-current': quantity('current', 'What a serial talker can drive, or a listener takes.').optional(),
 })
 
 export const outputSchema = z.strictObject({
@@ -66,6 +72,23 @@ const modelFacts = {
   'load-column': oneOf(['a', 'b'], 'Column of the load calculation: a must be able to run together, b now and then; by its kind when left out.').optional(),
   'residual-current': quantity('current', 'Rated residual current of a residual-current device.').optional(),
   'trip-time': quantity('short time', 'Longest time in which a residual-current device trips.').optional(),
+  sends: z.array(messageSchema).describe('What it sends on its CAN bus.').optional(),
+  forwards: z.array(forwardingSchema).describe('What it passes from one connector to another: bridges, gateways, multiplexers.').optional(),
+  streams: z.array(streamSchema).describe('What it sends over Ethernet without a break.').optional(),
+  'network-power': quantity('power', 'Power that it takes over its network cable.').optional(),
+  'power-budget': quantity('power', 'Power that a switch can give over all its ports together.').optional(),
+  'power-voltage': aboveZero('voltage', 'Voltage at which a switch gives it.').optional(),
+  'passes-ethernet': yesNo('Whether it passes traffic from one of its Ethernet ports to another; when left out, true for network switches, routers and access points.').optional(),
+  'loop-protection': yesNo('Whether a ring of network cables through it does no harm.').optional(),
+  transmitters: z.array(transmitterSchema).describe('What it transmits; of a radar see there.').optional(),
+  radar: radarSchema.describe('Of a radar scanner.').optional(),
+  antenna: antennaSchema.describe('Of an antenna, or of equipment with one built in.').optional(),
+  'port-losses': z.array(portLossSchema).describe('What a splitter, filter or connector takes away between two of its connectors.').optional(),
+  'compass-class': oneOf(['standard', 'steering', 'flux-gate', 'none'], 'Of a compass or heading sensor; when left out, steering for a compass and flux-gate for a heading sensor; none where it finds north without magnetism.').optional(),
+  'compass-safe-standard': quantity('length', 'Compass safe distance to a standard compass (IEC 60945).').optional(),
+  'compass-safe-steering': quantity('length', 'Compass safe distance to a steering compass (IEC 60945).').optional(),
+  'navigation-light': navigationLightSchema.describe('Of a navigation light.').optional(),
+  transducer: transducerSchema.describe('Of a sonar or depth transducer.').optional(),
 }
 
 export const safetyServices = ['navigation lights', 'bilge pumping', 'distress radio', 'position', 'steering', 'engine control', 'alarms'] as const
@@ -87,6 +110,13 @@ export const equipmentSchema = z.strictObject({
   'data-from': listOf(tag('Item.'), 'Items whose data it needs to do its work.').optional(),
   'galvanic-isolation': tag('Of a shore inlet: the galvanic isolator or isolation transformer.').optional(),
   'polarity-indicator': tag('Of a shore inlet: what shows reversed polarity.').optional(),
+  'software-date': date('When the software version was read.').optional(),
+  'device-instance': wholeNumber('Device instance on its CAN bus; 0 when left out.', { min: 0, max: 253 }).optional(),
+  addressing: oneOf(['static', 'dynamic', 'reserved'], 'How it comes by its network address: set on it, given out, or always given out alike; static when an address is recorded.').optional(),
+  mac: text('Hardware address.').optional(),
+  'depth-offset': depthOffsetSchema.describe('Of a depth transducer, as configured.').optional(),
+  mmsi: mmsi.optional(),
+  'beacon-identity': text('Hexadecimal identity of a 406 MHz beacon, 15 or 23 digits.').optional(),
 })
 
 export const batterySchema = z.strictObject({

@@ -2,8 +2,9 @@
 import type { z } from 'zod'
 import { type KindKey, kindNames } from '../../load/entry-kinds.js'
 import { batterySchema, busbarSchema, equipmentSchema, modelSchema, panelSchema } from './items.schema.js'
-import { canBusSchema, ethernetNetworkSchema } from './networks.schema.js'
+import { canBusSchema, ethernetNetworkSchema, outsideLinkSchema, serialLinkSchema, wirelessNetworkSchema } from './networks.schema.js'
 import { pointSchema, systemSchema, wirewaySchema, zoneSchema } from './place.schema.js'
+import { credentialSchema, settingSchema, standingPlaceSchema, structureSchema } from './placement.schema.js'
 import { dutySchema, measurementSchema, operatingModeSchema } from './use.schema.js'
 import { changeSchema, vesselSchema } from './vessel.schema.js'
 import { cableSchema, cableTypeSchema, circuitSchema } from './wiring.schema.js'
@@ -30,7 +31,14 @@ export const entryKinds = {
   'circuits': kind('circuits', circuitSchema, 'Everything downstream of one protective device, up to the next.'),
   'cables': kind('cables', cableSchema, 'Every labelled cable, with both ends.'),
   'can-buses': kind('can-buses', canBusSchema, 'CAN buses, as built.'),
+  'serial-links': kind('serial-links', serialLinkSchema, 'Serial links, one talker each.'),
   'ethernet-networks': kind('ethernet-networks', ethernetNetworkSchema, 'Ethernet networks.'),
+  'wireless-networks': kind('wireless-networks', wirelessNetworkSchema, 'Wireless networks on board.'),
+  'outside-links': kind('outside-links', outsideLinkSchema, 'Links to the outside: mobile data, satellite, the network of a harbour.'),
+  'structures': kind('structures', structureSchema, 'What stands in the way of radar beams, lights and the sky.'),
+  'standing-places': kind('standing-places', standingPlaceSchema, 'Where people stand, sit or sleep.'),
+  'settings': kind('settings', settingSchema, 'Settings of devices worth keeping.'),
+  'credentials': kind('credentials', credentialSchema, 'How to log in; kept out of the editions that must not carry it.'),
   'operating-modes': kind('operating-modes', operatingModeSchema, 'The ways in which the boat is used: at anchor, under way, in harbour.'),
   'duties': kind('duties', dutySchema, 'What runs in each operating mode, and when: loads and sources.'),
   'measurements': kind('measurements', measurementSchema, 'What was measured, to be held against what was calculated.'),

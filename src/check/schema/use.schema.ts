@@ -1,6 +1,6 @@
 /** How the boat is used and what was measured on her: operating modes, duties, measurements. */
 import { z } from 'zod'
-import { date, oneOf, percentOf, periods, quantity, tag, text, wholeNumber } from './fields.js'
+import { date, numberBetween, oneOf, percentOf, periods, quantity, tag, text, wholeNumber } from './fields.js'
 
 export const operatingModeSchema = z.strictObject({
   tag: tag('Key by which duties name the mode.'),
@@ -23,7 +23,7 @@ export const dutySchema = z.strictObject({
 
 export const measurementSchema = z.strictObject({
   number: text('Number of the reading, as on the test sheet.'),
-  subject: tag('Circuit, cable, battery or item that was measured.'),
+  subject: tag('Circuit, cable, CAN bus, battery or item that was measured.'),
   at: tag('The load at which a circuit was measured, where it has several.').optional(),
   date: date('When.').optional(),
   by: text('Who.').optional(),
@@ -37,5 +37,8 @@ export const measurementSchema = z.strictObject({
   'residual-current': quantity('current', 'Residual current at which the device tripped.').optional(),
   'trip-time': quantity('short time', 'Time in which it tripped.').optional(),
   'internal-resistance': quantity('internal resistance', 'Internal resistance of a battery as an instrument shows it; two voltages under different currents on one day serve as well.').optional(),
+  resistance: quantity('resistance', 'Of a CAN bus: between its data wires, unpowered.').optional(),
+  'bus-load': percentOf('Of a CAN bus: share of its capacity in use.').optional(),
+  vswr: numberBetween('Voltage standing wave ratio, read at the equipment, cable or antenna that is named.', { min: 1, max: 100 }).optional(),
   notes: text('Anything worth knowing.').optional(),
 })

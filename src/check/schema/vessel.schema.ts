@@ -1,6 +1,7 @@
 /** The vessel as a whole: identity, document control, basis, conditions, change record. */
 import { z } from 'zod'
-import { date, digits, oneOf, quantity, text, wholeNumber } from './fields.js'
+import { aboveZero, date, oneOf, position, quantity, text, wholeNumber, yesNo } from './fields.js'
+import { mmsi } from './networks.schema.js'
 
 export const documentSchema = z.strictObject({
   number: text('Document number of the handover pack.').optional(),
@@ -20,6 +21,7 @@ export const conditionsSchema = z.strictObject({
     deck: ambient('deck'), mast: ambient('mast'), cockpit: ambient('cockpit'), locker: ambient('locker'),
   }).describe('Ambient temperature by kind of space; a zone may give its own.').optional(),
   latitude: quantity('latitude', 'Where the boat is used; decides what the sun gives.').refine(value => Math.abs(value) <= 90, { error: 'a latitude up to 90°' }).optional(),
+  'horizontal-field': aboveZero('flux density', 'Horizontal part of the Earth’s magnetic field where the boat is used.').optional(),
   'device-distance': quantity('length', 'Largest distance from the source to a protective device, where the rules that hold for this vessel give another than the basis.').optional(),
   'cable-tail': quantity('length', 'Length added at each end of a routed cable, from the wireway to the terminal.').optional(),
 })
@@ -35,11 +37,16 @@ export const vesselSchema = z.strictObject({
   flag: text('Flag state.').optional(),
   'home-port': text('Home port.').optional(),
   'call-sign': text('Radio call sign.').optional(),
-  mmsi: digits('Maritime mobile service identity.', /^\d{9}$/, 'nine digits').optional(),
+  mmsi: mmsi.optional(),
   length: quantity('length', 'Length of the hull.').optional(),
   beam: quantity('length', 'Beam of the hull.').optional(),
   draught: quantity('length', 'Greatest draught.').optional(),
   displacement: quantity('mass', 'Displacement, light craft.').optional(),
+  propulsion: oneOf(['power-driven', 'sailing'], 'What she is under the collision regulations.').optional(),
+  'gunwale-height': quantity('length', 'Height of the gunwale amidships above the waterline.').optional(),
+  'centre-of-gravity': position('Centre of gravity at the displacement given.').optional(),
+  'metacentric-height': aboveZero('length', 'Metacentric height (GM) at the displacement given.').optional(),
+  'displacement-includes-equipment': yesNo('Whether the displacement given counts the equipment of this folder; false when left out.').optional(),
   'maximum-persons': wholeNumber('Largest number of persons on board.', { min: 1, max: 1000 }).optional(),
   description: text('What kind of boat this is and what it is used for.').optional(),
   basis: oneOf(['iso', 'abyc'], 'Rule set the installation is held against.'),

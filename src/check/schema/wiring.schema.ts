@@ -3,6 +3,7 @@ import { z } from 'zod'
 import { protectiveDeviceKeys } from '../../references/tables/protective-devices.js'
 import { cableEnd, listOf, oneOf, quantity, share, tag, text, wholeNumber, yesNo } from './fields.js'
 import { itemStatuses, networkLosses } from './items.schema.js'
+import { attenuationSchema, coaxKind } from './radio.schema.js'
 
 export const cableTypeSchema = z.strictObject({
   tag: tag('Key by which cables name the type.'),
@@ -14,6 +15,10 @@ export const cableTypeSchema = z.strictObject({
   tinned: yesNo('Whether the strands are tinned.').optional(),
   'outer-diameter': quantity('diameter', 'Outside diameter.').optional(),
   shielded: yesNo('Whether it has a shield.').optional(),
+  'bus-cable': oneOf(['light', 'mid', 'heavy'], 'Kind of CAN bus cable.').optional(),
+  'conductor-resistance': quantity('resistance per length', 'Of one conductor of the supply pair of a CAN bus cable; as usual for its kind when left out.').optional(),
+  coax: coaxKind.optional(),
+  attenuation: z.array(attenuationSchema).describe('Of a coaxial cable, as its maker states it.').optional(),
 })
 
 export const cableSchema = z.strictObject({
@@ -30,6 +35,7 @@ export const cableSchema = z.strictObject({
   'label-from': text('Text of the label at the first end, when not made from the tag and ends.').optional(),
   'label-to': text('Text of the label at the other end.').optional(),
   status: oneOf(itemStatuses, 'How far the work is.').optional(),
+  connectors: wholeNumber('Connectors along a coaxial cable, its two ends included; 2 when left out.', { min: 0, max: 20 }).optional(),
   notes: text('Anything worth knowing.').optional(),
 })
 

@@ -2,6 +2,7 @@
 import type { Finding } from '../../findings/finding.js'
 import type { Comparison, Outcome } from '../results.js'
 import type { Tag } from '../vessel.js'
+import type { Gap } from './gap.js'
 
 export interface AcSupplyResults {
   readonly sources: readonly AcSource[]
@@ -9,7 +10,7 @@ export interface AcSupplyResults {
   readonly buses: readonly AcBus[]
   readonly sockets: readonly SocketCheck[]
   readonly residualDevices: readonly ResidualDevice[]
-  readonly notAssessed: readonly { readonly subjectTag: Tag; readonly reason: string }[]
+  readonly notAssessed: readonly Gap[]
   readonly findings: readonly Finding[]
 }
 

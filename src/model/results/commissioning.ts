@@ -2,12 +2,13 @@
 import type { Finding } from '../../findings/finding.js'
 import type { Comparison, Outcome } from '../results.js'
 import type { Tag } from '../vessel.js'
+import type { Gap } from './gap.js'
 
 export interface CommissioningResults {
   /** Every value of every reading, in the order of the readings. */
   readonly checks: readonly ReadingCheck[]
   readonly coverage: Coverage
-  readonly notAssessed: readonly { readonly subjectTag: Tag; readonly reason: string }[]
+  readonly notAssessed: readonly Gap[]
   readonly findings: readonly Finding[]
 }
 

@@ -1,6 +1,7 @@
 /** What needs what: the chain of each item to its source, what goes dead with each device, single points behind safety services. */
 import type { Finding } from '../../findings/finding.js'
 import type { SafetyService, Tag } from '../vessel.js'
+import type { Gap } from './gap.js'
 
 export interface DependencyResults {
   /** For each item, where to look when it is dead. */
@@ -9,7 +10,7 @@ export interface DependencyResults {
   readonly losses: ReadonlyMap<Tag, readonly Effect[]>
   /** Every service, the most pressing first, those that nothing on board gives included. */
   readonly services: readonly ServiceDependency[]
-  readonly notAssessed: readonly { readonly subjectTag: Tag; readonly reason: string }[]
+  readonly notAssessed: readonly Gap[]
   readonly findings: readonly Finding[]
 }
 

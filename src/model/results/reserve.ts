@@ -3,13 +3,14 @@ import type { Finding } from '../../findings/finding.js'
 import type { Citation } from '../../references/bibliography.js'
 import type { Computed } from '../results.js'
 import type { SupplyForm, Tag } from '../vessel.js'
+import type { Gap } from './gap.js'
 
 export interface ReserveResults {
   /** Each circuit that feeds a panel or busbar. */
   readonly byFeeder: ReadonlyMap<Tag, FeederReserve>
   /** Each panel, fuse block and module, and each busbar. */
   readonly byPoint: ReadonlyMap<Tag, PointReserve>
-  readonly notAssessed: readonly { readonly subjectTag: Tag; readonly reason: string }[]
+  readonly notAssessed: readonly Gap[]
   readonly findings: readonly Finding[]
 }
 

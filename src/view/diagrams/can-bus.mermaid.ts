@@ -119,7 +119,7 @@ function sheetDrawing(vessel: Vessel, boxes: VesselBoxes, lengthOf: (cableTag: T
 const hangsOn = (element: BackbonePart): Tag | null =>
   element.kind === 'tee' ? element.deviceTag : element.kind === 'power' ? element.circuitTag : null
 const dropCables = (element: BackbonePart): readonly Tag[] =>
-  element.kind === 'terminator' || element.dropCableTag === null ? [] : [element.dropCableTag]
+  !('dropCableTag' in element) || element.dropCableTag === null ? [] : [element.dropCableTag]
 
 function inWords({ tagged }: VesselBoxes, columns: readonly Column[]): Text {
   const cables = (tags: readonly Tag[]): Text => joined(tags.map(tag => [tagged(tag)]))

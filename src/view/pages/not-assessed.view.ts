@@ -1,6 +1,7 @@
 /** What could not be calculated, with the reason and what to record to get it. Silence is never a pass. */
 import { lookup } from '../../model/lookup.js'
 import type { Results } from '../../model/results.js'
+import type { Gap as ResultGap } from '../../model/results/gap.js'
 import type { Tag, Vessel } from '../../model/vessel.js'
 import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
@@ -95,7 +96,7 @@ function calculationsOf({ results, lookup }: Pick<ViewContext, 'results' | 'look
   ]
 }
 
-interface Domain extends Omit<Calculation, 'gaps' | 'subjectCount'> { readonly of: 'protectiveDevices' | 'acSupply' | 'energy' | 'dependency' | 'reserve' | 'commissioning' }
+interface Domain extends Omit<Calculation, 'gaps' | 'subjectCount'> { readonly of: 'protectiveDevices' | 'acSupply' | 'energy' | 'dependency' | 'reserve' | 'commissioning' | 'canBus' | 'serial' | 'ethernet' | 'radio' | 'placement' | 'identifiers' | 'configuration' }
 
 /** Those that list themselves what they could not assess. */
 const domains: readonly Domain[] = [
@@ -111,9 +112,16 @@ const domains: readonly Domain[] = [
   { of: 'dependency', id: 'dependency', title: 'Dependency', subject: 'thing', needs: 'Record what feeds the thing, the network that it is on, and what it needs data from.' },
   { of: 'reserve', id: 'reserve', title: 'Reserve', subject: 'thing', needs: 'Record ways and ratings of panels and busbars, and what is missing for the design current of the feeders.' },
   { of: 'commissioning', id: 'commissioning', title: 'Measured against calculated', subject: 'thing', needs: 'It follows when what was measured can be calculated.' },
+  { of: 'canBus', id: 'can-bus', title: 'CAN buses', subject: 'thing', needs: 'Record the backbone with its cables and their kind, the load equivalency number of each device, and what it sends.' },
+  { of: 'serial', id: 'serial', title: 'Serial links', subject: 'thing', needs: 'Record the rate of the link and the sentences that its talker sends.' },
+  { of: 'ethernet', id: 'ethernet', title: 'Ethernet', subject: 'thing', needs: 'Record the ports with speed and power class, the power budget of the switches, addresses, and the streams of cameras, radar and sonar.' },
+  { of: 'radio', id: 'radio', title: 'Radio and antennas', subject: 'thing', needs: 'Record transmitters, antennas with gain and position, and the kind and length of their cables.' },
+  { of: 'placement', id: 'placement', title: 'Placement', subject: 'thing', needs: 'Record positions, compass safe distances, lights, transducers, structures, and the particulars of the vessel.' },
+  { of: 'identifiers', id: 'identifiers', title: 'Identifiers', subject: 'thing', needs: 'Record MMSI, call sign, hull identification and the identities of the beacons.' },
+  { of: 'configuration', id: 'configuration', title: 'Configuration record', subject: 'thing', needs: 'Record software versions and the settings that a replacement needs.' },
 ]
 
-function domainCalculation(of: Omit<Domain, 'of'>, notAssessed: readonly { readonly subjectTag: Tag; readonly reason: string }[]): Calculation {
+function domainCalculation(of: Omit<Domain, 'of'>, notAssessed: readonly ResultGap[]): Calculation {
   const gaps = notAssessed.map(({ subjectTag, reason }): Gap => ({ tag: subjectTag, part: null, reason }))
   const once = [...new Map(gaps.map(gap => [`${gap.tag} ${gap.reason}`, gap])).values()]
   return { ...of, subjectCount: null, gaps: once.toSorted((a, b) => compareTags(a.tag, b.tag)) }

@@ -9,7 +9,7 @@ import { fixedPages } from '../site-map.js'
 import { byTag, type ColumnOf, compareTags, tableOf } from '../tables.js'
 import { dash, joined, muted, orDash, orNotRecorded, strong, verdict } from '../text.js'
 import type { Block, Page, Table, Text } from '../view-model.js'
-import { freePorts } from './networks.view.js'
+import { freePorts } from './networks/ethernet.view.js'
 import { spareText } from './panels.view.js'
 
 export function spareCapacityPage(context: ViewContext): Page {

@@ -50,7 +50,7 @@ describe('a switching module', () => {
     equipment: [load('E1', 1)], circuits: [circuit('A1.1', ['E1'], { manualBypass })], cables: cables('W1: A1.1 > E1'),
   }, {
     panels: [aPanel({ tag: 'A1', kind: 'switching module', networkLoss })],
-    canBuses: [{ tag: 'N1', name: 'Bus', purpose: null, backbone: [{ kind: 'tee', tag: 'T1', zoneTag: null, deviceTag: 'A1', dropCableTag: 'W7' }] }],
+    canBuses: [{ tag: 'N1', name: 'Bus', purpose: null, protocol: 'nmea 2000' as const, suppliesDevices: true, backboneMaxM: null, backbone: [{ kind: 'tee', tag: 'T1', zoneTag: null, deviceTag: 'A1', dropCableTag: 'W7', deviceTerminal: null }] }],
   })
   it('takes its channels with it, and the bypass brings them back', () => {
     expect(lossOf(module('hold', 'row 1'), 'A1')).toEqual(['E1 dead, by hand A1.1'])
@@ -76,18 +76,18 @@ it('a bus feeds its devices as far as the backbone is whole; a switch port feeds
   const vessel = boat({
     equipment: [
       load('B1'), load('B2'),
-      anEquipment({ tag: 'K1', kind: 'network switch', ports: [{ name: 'power', kind: 'power', speedMbitPerS: null, powerClass: null }, { name: 'p1', kind: 'ethernet', speedMbitPerS: 100, powerClass: 3 }] }),
-      anEquipment({ tag: 'C1', kind: 'camera', ports: [{ name: 'lan', kind: 'ethernet', speedMbitPerS: 100, powerClass: 2 }] }),
+      anEquipment({ tag: 'K1', kind: 'network switch', ports: [{ name: 'power', kind: 'power', speedMbitPerS: null, powerClass: null, baudRates: [], direction: null, signalCurrentA: null }, { name: 'p1', kind: 'ethernet', speedMbitPerS: 100, powerClass: 3, baudRates: [], direction: null, signalCurrentA: null }] }),
+      anEquipment({ tag: 'C1', kind: 'camera', ports: [{ name: 'lan', kind: 'ethernet', speedMbitPerS: 100, powerClass: 2, baudRates: [], direction: null, signalCurrentA: null }] }),
     ],
     circuits: [circuit('A1.1', ['N1']), circuit('A1.2', ['K1'])],
     cables: [...cables('W1: A1.1 > T2', 'W2: A1.2 > K1:power'), aCable({ tag: 'WE', from: 'K1:p1', to: 'C1:lan', typeTag: 'eth', carries: 'none' })],
   }, {
     cableTypes: [aCableType({ tag: 'eth', use: 'ethernet' })],
-    ethernetNetworks: [{ tag: 'LAN', name: 'LAN', purpose: null, subnet: null, switchTags: ['K1'] }],
-    canBuses: [{ tag: 'N1', name: 'Bus', purpose: null, backbone: [
-      { kind: 'tee', tag: 'T1', zoneTag: null, deviceTag: 'B1', dropCableTag: 'D1' }, { kind: 'segment', cableTag: 'S1' },
-      { kind: 'power', tag: 'T2', zoneTag: null, circuitTag: 'A1.1', dropCableTag: 'W1' }, { kind: 'segment', cableTag: 'S2' },
-      { kind: 'tee', tag: 'T3', zoneTag: null, deviceTag: 'B2', dropCableTag: 'D2' },
+    ethernetNetworks: [{ tag: 'LAN', name: 'LAN', purpose: null, subnet: null, gatewayAddress: null, dynamicRange: null, switchTags: ['K1'] }],
+    canBuses: [{ tag: 'N1', name: 'Bus', purpose: null, protocol: 'nmea 2000' as const, suppliesDevices: true, backboneMaxM: null, backbone: [
+      { kind: 'tee', tag: 'T1', zoneTag: null, deviceTag: 'B1', dropCableTag: 'D1', deviceTerminal: null }, { kind: 'segment', cableTag: 'S1' },
+      { kind: 'power', tag: 'T2', zoneTag: null, circuitTag: 'A1.1', dropCableTag: 'W1', supplyVoltageV: null }, { kind: 'segment', cableTag: 'S2' },
+      { kind: 'tee', tag: 'T3', zoneTag: null, deviceTag: 'B2', dropCableTag: 'D2', deviceTerminal: null },
     ] }],
   })
   expect(lossOf(vessel, 'A1.1')).toEqual(['B1 dead', 'B2 dead'])
@@ -123,7 +123,7 @@ it('says what it could not follow', () => {
   const vessel = aVessel({
     panels: [aPanel({ tag: 'A9' })], equipment: [load('E1', 1), load('E2', 1), anEquipment({ tag: 'E3', kind: 'navigation light' })],
     circuits: [aCircuit({ tag: 'A9.1', fedFromTag: 'A9', loadTags: ['E1'] })], cables: cables('W1: A9.1 > E1'),
-    canBuses: [{ tag: 'N1', name: 'Bus', purpose: null, backbone: [] }],
+    canBuses: [{ tag: 'N1', name: 'Bus', purpose: null, protocol: 'nmea 2000' as const, suppliesDevices: true, backboneMaxM: null, backbone: [] }],
   })
   expect(dependencyOf(vessel).notAssessed.map(({ subjectTag, reason }) => `${subjectTag}: ${reason}`)).toEqual([
     'E2: it draws power, and no circuit or network that supplies it is recorded',

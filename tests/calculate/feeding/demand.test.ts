@@ -127,8 +127,8 @@ describe('a design current that the author gives', () => {
 
 describe('power that no circuit counts', () => {
   const ids = (...equipment: Parameters<typeof anEquipment>[0][]) => feed(boat({ equipment: equipment.map(anEquipment) }), 'F1').ids
-  const network = (tag: string) => ({ ethernetNetworks: [{ tag: 'N1', name: 'n', purpose: null, subnet: null, switchTags: [tag] }] })
-  const port = (kind: 'ethernet' | 'power', powerClass: number | null = null) => ({ name: kind, kind, speedMbitPerS: null, powerClass })
+  const network = (tag: string) => ({ ethernetNetworks: [{ tag: 'N1', name: 'n', purpose: null, subnet: null, gatewayAddress: null, dynamicRange: null, switchTags: [tag] }] })
+  const port = (kind: 'ethernet' | 'power', powerClass: number | null = null) => ({ name: kind, kind, speedMbitPerS: null, powerClass, baudRates: [], direction: null, signalCurrentA: null })
 
   it('is a note', () => {
     expect(ids({ tag: 'P1', powerW: 5 }, { tag: 'P2', currentTypicalA: 1 })).toEqual(['FED202', 'FED202'])

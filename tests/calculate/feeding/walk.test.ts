@@ -173,7 +173,7 @@ describe('cables that do not fit', () => {
 
 describe('ends that are no item', () => {
   const bus = (circuitTag: string | null) => ({
-    canBuses: [{ tag: 'N1', name: 'bus', purpose: null, backbone: [{ kind: 'power' as const, tag: 'T3', zoneTag: null, circuitTag, dropCableTag: null }] }],
+    canBuses: [{ tag: 'N1', name: 'bus', purpose: null, protocol: 'nmea 2000' as const, suppliesDevices: true, backboneMaxM: null, backbone: [{ kind: 'power' as const, tag: 'T3', zoneTag: null, circuitTag, dropCableTag: null, supplyVoltageV: null }] }],
   })
 
   it('the supply of a CAN bus ends at its power insertion point', () => {

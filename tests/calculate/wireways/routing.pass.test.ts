@@ -107,7 +107,7 @@ describe('an end whose place is not recorded', () => {
   })
 
   it('of a part of a CAN backbone is the zone of the part', () => {
-    const canBuses = [{ tag: 'N2', name: 'bus', purpose: null, backbone: [{ kind: 'terminator' as const, tag: 'R1', zoneTag: 'helm' }, { kind: 'terminator' as const, tag: 'R2', zoneTag: null }] }]
+    const canBuses = [{ tag: 'N2', name: 'bus', purpose: null, protocol: 'nmea 2000' as const, suppliesDevices: true, backboneMaxM: null, backbone: [{ kind: 'terminator' as const, tag: 'R1', zoneTag: 'helm', resistanceOhm: null }, { kind: 'terminator' as const, tag: 'R2', zoneTag: null, resistanceOhm: null }] }]
     expect(run({ from: 'R1', to: 'M1' }, { canBuses })).toMatchObject({ routeSource: 'shortest' })
     expect(run({ from: 'R2', to: 'M1' }, { canBuses }).findings).toMatchObject([{ id: 'WWY201', subject: { kind: 'CAN bus', id: 'R2' } }])
   })

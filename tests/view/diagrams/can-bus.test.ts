@@ -4,11 +4,11 @@ import { canBusDiagrams } from '../../../src/view/diagrams/can-bus.mermaid.js'
 import { aCable, aCableType, aCircuit, anEquipment, aPanel, aProtection, aVessel, aZone } from '../../support/vessel-builder.js'
 import { boxesIn, diagramsOf, inWords, linesIn } from './support.js'
 
-const terminator = (tag: string): BackboneElement => ({ kind: 'terminator', tag, zoneTag: null })
+const terminator = (tag: string): BackboneElement => ({ kind: 'terminator', tag, zoneTag: null, resistanceOhm: null })
 const segment = (cableTag: string): BackboneElement => ({ kind: 'segment', cableTag })
 const tee = (tag: string, deviceTag: string | null, dropCableTag: string | null = null, zoneTag: string | null = null): BackboneElement =>
-  ({ kind: 'tee', tag, zoneTag, deviceTag, dropCableTag })
-const bus = (...backbone: BackboneElement[]) => ({ tag: 'C1', name: 'Navigation bus', purpose: null, backbone })
+  ({ kind: 'tee', tag, zoneTag, deviceTag, dropCableTag, deviceTerminal: null })
+const bus = (...backbone: BackboneElement[]) => ({ tag: 'C1', name: 'Navigation bus', purpose: null, protocol: 'nmea 2000' as const, suppliesDevices: true, backboneMaxM: null, backbone })
 const canCable = (tag: string, from: string, to: string, lengthM: number) => aCable({ tag, from, to, typeTag: 'can', carries: 'none', lengthM })
 
 const small = aVessel({
@@ -22,7 +22,7 @@ const small = aVessel({
   ],
   cables: [canCable('W1', 'X1', 'X2', 2.5), canCable('W2', 'X3', 'X4', 6), canCable('W11', 'X1', 'P1', 1), canCable('W14', 'X4', 'B1', 3.2)],
   canBuses: [bus(
-    terminator('R1'), tee('X1', 'P1', 'W11', 'Z1'), segment('W1'), { kind: 'power', tag: 'X2', zoneTag: null, circuitTag: 'A1.9', dropCableTag: null },
+    terminator('R1'), tee('X1', 'P1', 'W11', 'Z1'), segment('W1'), { kind: 'power', tag: 'X2', zoneTag: null, circuitTag: 'A1.9', dropCableTag: null, supplyVoltageV: null },
     tee('X3', null), segment('W2'), segment('W3'), tee('X4', 'B1', 'W14'), tee('X5', 'K1'), terminator('R2'),
   )],
 })

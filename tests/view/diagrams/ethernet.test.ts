@@ -4,13 +4,13 @@ import { ethernetDiagrams } from '../../../src/view/diagrams/ethernet.mermaid.js
 import { aCable, aCableType, anEquipment, aVessel, aZone } from '../../support/vessel-builder.js'
 import { boxesIn, diagramsOf, inWords, linesIn } from './support.js'
 
-const port = (name: string, powerClass: number | null = null) => ({ name, kind: 'ethernet' as const, speedMbitPerS: null, powerClass })
+const port = (name: string, powerClass: number | null = null) => ({ name, kind: 'ethernet' as const, speedMbitPerS: null, powerClass, baudRates: [], direction: null, signalCurrentA: null })
 const aSwitch = (tag: string, zoneTag: string, poweredPorts: number, ports: number): Equipment => anEquipment({
   tag, name: `Switch ${tag}`, kind: 'network switch', zoneTag,
   ports: Array.from({ length: ports }, (_, i) => port(String(i + 1), i < poweredPorts ? 4 : null)),
 })
 const link = (tag: string, from: string, to: string) => aCable({ tag, from, to, typeTag: 'eth', carries: 'none' })
-const network = (tag: string, ...switchTags: string[]) => ({ tag, name: 'Boat network', purpose: null, subnet: null, switchTags })
+const network = (tag: string, ...switchTags: string[]) => ({ tag, name: 'Boat network', purpose: null, subnet: null, gatewayAddress: null, dynamicRange: null, switchTags })
 
 const small = aVessel({
   zones: [aZone({ tag: 'Z1', name: 'Wheelhouse' }), aZone({ tag: 'Z2', name: 'Mast' })],

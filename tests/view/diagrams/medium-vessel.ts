@@ -112,7 +112,7 @@ const byTheMast = (cables: readonly Cable[]): readonly Cable[] => cables.flatMap
   ]
 })
 
-const ethernetPort = (name: string, powerClass: number | null = null) => ({ name, kind: 'ethernet' as const, speedMbitPerS: 1000, powerClass })
+const ethernetPort = (name: string, powerClass: number | null = null) => ({ name, kind: 'ethernet' as const, speedMbitPerS: 1000, powerClass, baudRates: [], direction: null, signalCurrentA: null })
 const network = {
   equipment: [
     anEquipment({ tag: 'N1', name: 'Wheelhouse network switch', kind: 'network switch', zoneTag: 'Z1', systemTag: 'NET', ports: ['1', '2', '3', '4', '5', '6', '7', '8'].map(name => ethernetPort(name, Number(name) <= 4 ? 4 : null)) }),
@@ -144,15 +144,15 @@ const bus = {
     ...busDevices.slice(1).map((_, i) => aCable({ tag: `W${500 + i}`, from: `TB${i + 1}`, to: `TB${i + 2}`, typeTag: 'can', carries: 'none', lengthM: 2.4 })),
   ],
   bus: {
-    tag: 'C1', name: 'Navigation bus', purpose: null,
+    tag: 'C1', name: 'Navigation bus', purpose: null, protocol: 'nmea 2000' as const, suppliesDevices: true, backboneMaxM: null,
     backbone: [
-      { kind: 'terminator' as const, tag: 'R10', zoneTag: 'Z1' },
+      { kind: 'terminator' as const, tag: 'R10', zoneTag: 'Z1', resistanceOhm: null },
       ...busDevices.flatMap((deviceTag, i) => [
         ...(i === 0 || i === 4 ? [] : [{ kind: 'segment' as const, cableTag: `W${500 + i - 1}` }]),
-        ...(i === 6 ? [{ kind: 'power' as const, tag: 'TB20', zoneTag: 'Z2', circuitTag: 'A2.9', dropCableTag: null }] : []),
-        { kind: 'tee' as const, tag: `TB${i + 1}`, zoneTag: i < 5 ? 'Z1' : 'Z3', deviceTag, dropCableTag: `W${520 + i}` },
+        ...(i === 6 ? [{ kind: 'power' as const, tag: 'TB20', zoneTag: 'Z2', circuitTag: 'A2.9', dropCableTag: null, supplyVoltageV: null }] : []),
+        { kind: 'tee' as const, tag: `TB${i + 1}`, zoneTag: i < 5 ? 'Z1' : 'Z3', deviceTag, dropCableTag: `W${520 + i}`, deviceTerminal: null },
       ]),
-      { kind: 'terminator' as const, tag: 'R11', zoneTag: 'Z3' },
+      { kind: 'terminator' as const, tag: 'R11', zoneTag: 'Z3', resistanceOhm: null },
     ],
   },
 }
@@ -182,5 +182,5 @@ export const mediumVessel: Vessel = aVessel({
   circuits: [...mainCircuits, ...parts.flatMap(({ circuits }) => circuits)],
   cables: [...mainCables, ...byTheMast(parts.flatMap(({ cables }) => cables)), ...network.cables, ...bus.cables, ...radio.cables],
   canBuses: [bus.bus],
-  ethernetNetworks: [{ tag: 'E1', name: 'Ship network', purpose: null, subnet: null, switchTags: ['N1', 'N2'] }],
+  ethernetNetworks: [{ tag: 'E1', name: 'Ship network', purpose: null, subnet: null, gatewayAddress: null, dynamicRange: null, switchTags: ['N1', 'N2'] }],
 })

@@ -10,7 +10,7 @@ const small = aVessel({
   cableTypes: (['coax', 'signal', 'can bus', 'power', 'bonding'] as const).map(use => aCableType({ tag: use.replace(' ', '-'), use })),
   equipment: [
     anEquipment({ tag: 'T1', name: 'VHF transceiver', kind: 'vhf transceiver', systemTag: 'COM', ports: [
-      { name: 'speaker', kind: 'audio', speedMbitPerS: null, powerClass: null }, { name: 'power', kind: 'power', speedMbitPerS: null, powerClass: null },
+      { name: 'speaker', kind: 'audio', speedMbitPerS: null, powerClass: null, baudRates: [], direction: null, signalCurrentA: null }, { name: 'power', kind: 'power', speedMbitPerS: null, powerClass: null, baudRates: [], direction: null, signalCurrentA: null },
     ] }),
     anEquipment({ tag: 'T2', name: 'VHF antenna', kind: 'vhf antenna', systemTag: 'COM' }),
     anEquipment({ tag: 'P2', name: 'Loudspeaker', kind: 'loudspeaker', systemTag: 'COM' }),
@@ -22,9 +22,9 @@ const small = aVessel({
     cable('W5', 'X1', 'X2', 'can-bus'), cable('W6', 'T1:speaker', 'P1', null), cable('W7', 'E1', 'T1:power', null), cable('W8', 'E1', 'P1', 'power'),
     cable('W9', 'T1', 'E1', 'bonding'), { ...cable('W10', 'T1', 'P1', 'signal'), status: 'removed' },
   ],
-  canBuses: [{ tag: 'C1', name: 'Bus', purpose: null, backbone: [
-    { kind: 'tee', tag: 'X1', zoneTag: null, deviceTag: 'T1', dropCableTag: 'W3' }, { kind: 'segment', cableTag: 'W5' },
-    { kind: 'tee', tag: 'X2', zoneTag: null, deviceTag: 'P1', dropCableTag: 'W4' },
+  canBuses: [{ tag: 'C1', name: 'Bus', purpose: null, protocol: 'nmea 2000' as const, suppliesDevices: true, backboneMaxM: null, backbone: [
+    { kind: 'tee', tag: 'X1', zoneTag: null, deviceTag: 'T1', dropCableTag: 'W3', deviceTerminal: null }, { kind: 'segment', cableTag: 'W5' },
+    { kind: 'tee', tag: 'X2', zoneTag: null, deviceTag: 'P1', dropCableTag: 'W4', deviceTerminal: null },
   ] }],
 })
 

@@ -1,0 +1,7 @@
+/** Identifiers: MMSI, call sign, hull identification, beacons. */
+import type { AnyMethod } from '../method.js'
+
+export { findingKinds } from './findings.js'
+export { identifiersPass } from './identifiers.pass.js'
+
+export const methods: readonly AnyMethod[] = []

@@ -1,0 +1,136 @@
+/** Entries about data networks, radio, placement and settings → records of the vessel. */
+import type {
+  BackboneElement, BusMessage, CanBus, Coax, CompassClass, Credential, EthernetNetwork, OutsideLink, Port, Radar, SerialLink, Setting, Stability, StandingPlace, Stream,
+  Structure, Transducer, Transmitter, WirelessNetwork,
+} from '../model/vessel.js'
+import type { Entry } from './schema/kinds.js'
+
+/** Height of a grown person standing. Common practice, no source. */
+const usualHeadHeightM = 1.8
+
+export function canBusOf(bus: Entry<'can-buses'>): CanBus {
+  const backbone = bus.backbone.map(elementOf)
+  return {
+    tag: bus.tag, name: bus.name, purpose: bus.purpose ?? null, backbone,
+    protocol: bus.protocol ?? 'nmea 2000',
+    suppliesDevices: bus['supplies-devices'] ?? backbone.some(({ kind }) => kind === 'power'),
+    backboneMaxM: bus['backbone-max'] ?? null,
+  }
+}
+
+/** The schema lets one of the five keys through. */
+function elementOf(element: Entry<'can-buses'>['backbone'][number]): BackboneElement {
+  const zoneTag = element.zone ?? null
+  const dropCableTag = element.drop ?? null
+  if (element.segment !== undefined) return { kind: 'segment', cableTag: element.segment }
+  if (element.terminator !== undefined) return { kind: 'terminator', tag: element.terminator, zoneTag, resistanceOhm: element.resistance ?? null }
+  if (element.tee !== undefined) return { kind: 'tee', tag: element.tee, zoneTag, deviceTag: element.device ?? null, dropCableTag, deviceTerminal: element.port ?? null }
+  if (element.power !== undefined) return { kind: 'power', tag: element.power, zoneTag, circuitTag: element.circuit ?? null, dropCableTag, supplyVoltageV: element.voltage ?? null }
+  if (element.isolator !== undefined) return { kind: 'isolator', tag: element.isolator, zoneTag }
+  throw new Error('a backbone element without terminator, segment, tee, power or isolator')
+}
+
+export const messageOf = (message: NonNullable<Entry<'equipment'>['sends']>[number]): BusMessage => ({
+  pgnNumber: message.pgn,
+  intervalMs: message.interval ?? null,
+  payloadByteCount: message.bytes ?? null,
+  terminal: message.port ?? null,
+  timesCount: message.times ?? 1,
+  instanceNumber: message.instance ?? null,
+})
+
+/** Signalling rates of the two parts of the standard. */
+const usualBaud = { 'iec 61162-1': 4800, 'iec 61162-2': 38_400, 'other': null } as const
+export const serialLinkOf = (link: Entry<'serial-links'>): SerialLink => {
+  const standard = link.standard ?? 'iec 61162-1'
+  return {
+    tag: link.tag, name: link.name, purpose: link.purpose ?? null, standard,
+    baudRateBaud: link.baud ?? usualBaud[standard],
+    talker: link.talker,
+    listeners: link.listeners,
+    sentences: (link.sentences ?? []).map(({ sentence, rate = null, length = null }) => ({ formatter: sentence, ratePerS: rate, lengthCharacterCount: length })),
+    wires: (link.wires ?? []).map(({ signal, from, to, cable = null, core = null }) => ({ signal, from, to, cableTag: cable, core })),
+  }
+}
+
+export const ethernetNetworkOf = (network: Entry<'ethernet-networks'>): EthernetNetwork => ({
+  tag: network.tag, name: network.name, purpose: network.purpose ?? null, subnet: network.subnet ?? null, switchTags: network.switches,
+  gatewayAddress: network.gateway ?? null,
+  dynamicRange: rangeOf(network['dynamic-range']),
+})
+
+/** `first-last`; what is written otherwise is kept, so that the check of addresses can name it. */
+function rangeOf(written: string | undefined): EthernetNetwork['dynamicRange'] {
+  if (written === undefined) return null
+  const [first = '', last = first] = written.split('-').map(part => part.trim())
+  return [first, last]
+}
+
+export const streamOf = ({ name, rate, to, multicast }: NonNullable<Entry<'equipment'>['streams']>[number]): Stream =>
+  ({ name, rateMbitPerS: rate, toTags: to ?? null, multicast: multicast ?? false })
+
+export const portOf = (port: NonNullable<Entry<'equipment'>['ports']>[number]): Port => ({
+  name: port.name, kind: port.kind, speedMbitPerS: port.speed ?? null, powerClass: port['power-class'] ?? null,
+  baudRates: port.baud ?? [], direction: port.direction ?? null, signalCurrentA: port['signal-current'] ?? null,
+})
+
+export const wirelessNetworkOf = (network: Entry<'wireless-networks'>): WirelessNetwork => ({
+  tag: network.tag, name: network.name, purpose: network.purpose ?? null, accessPointTag: network['access-point'] ?? null, networkTag: network.network ?? null,
+  band: network.band ?? null, channel: network.channel ?? null, security: network.security ?? null, forGuests: network.guests ?? null,
+})
+
+export const outsideLinkOf = (link: Entry<'outside-links'>): OutsideLink => ({
+  tag: link.tag, name: link.name, purpose: link.purpose ?? null, kind: link.kind, equipmentTag: link.equipment ?? null, antennaTags: link.antennas ?? [],
+  downMbitPerS: link.down ?? null, upMbitPerS: link.up ?? null, provider: link.provider ?? null, priorityNumber: link.priority ?? null, coverage: link.coverage ?? null,
+})
+
+// --- radio -----------------------------------------------------------------------------------------------------------
+export const transmitterOf = ({ service, port, power, frequency, duty }: NonNullable<Entry<'equipment'>['transmitters']>[number]): Transmitter =>
+  ({ service, terminal: port ?? null, powerW: power, frequencyMHz: frequency, dutyPercent: duty ?? null })
+
+export const radarOf = (radar: NonNullable<Entry<'equipment'>['radar']>): Radar => ({
+  frequencyMHz: radar.frequency ?? null, peakPowerW: radar['peak-power'] ?? null, pulseUs: radar.pulse ?? null, repetitionHz: radar.repetition ?? null,
+  meanPowerW: radar['mean-power'] ?? null, gainDbi: radar.gain ?? null, horizontalBeamDeg: radar['horizontal-beam'] ?? null,
+  verticalBeamDeg: radar['vertical-beam'] ?? null, safeDistanceM: radar['safe-distance'] ?? null,
+})
+
+export const coaxOf = ({ coax, attenuation }: Entry<'cable-types'>): Coax | null => (coax === undefined && attenuation === undefined ? null : {
+  kind: coax ?? null,
+  attenuation: (attenuation ?? []).map(({ frequency, loss }) => ({ frequencyMHz: frequency, lossDbPer100M: loss })).toSorted((a, b) => a.frequencyMHz - b.frequencyMHz),
+})
+
+// --- placement -------------------------------------------------------------------------------------------------------
+export const pointOf = ([forward, toPort, up]: readonly number[]): readonly [number, number, number] => {
+  if (forward === undefined || toPort === undefined || up === undefined) throw new Error('a position without three coordinates')
+  return [forward, toPort, up]
+}
+
+const usualCompassClass: Readonly<Record<string, CompassClass>> = { 'compass': 'steering', 'heading sensor': 'flux-gate', 'attitude and heading sensor': 'flux-gate' }
+export const compassClassOf = (given: CompassClass | undefined, kind: string): CompassClass | null => given ?? usualCompassClass[kind] ?? null
+
+export const transducerOf = (transducer: NonNullable<Entry<'equipment'>['transducer']>, offset: Entry<'equipment'>['depth-offset']): Transducer => ({
+  frequencyKHz: transducer.frequency ?? null, powerW: transducer.power ?? null, beamDeg: transducer.beam ?? null,
+  beamAcrossDeg: transducer['beam-across'] ?? null, blindM: transducer.blind ?? null,
+  depthOffset: offset === undefined ? null : { reads: offset.reads, offsetM: offset.offset },
+})
+
+export const stabilityOf = (vessel: Entry<'vessel'>): Stability => ({
+  centreOfGravityM: vessel['centre-of-gravity'] === undefined ? null : pointOf(vessel['centre-of-gravity']),
+  metacentricHeightM: vessel['metacentric-height'] ?? null,
+  includesEquipment: vessel['displacement-includes-equipment'] ?? null,
+  gunwaleHeightM: vessel['gunwale-height'] ?? null,
+})
+
+export const structureOf = ({ tag, name, from, to, notes }: Entry<'structures'>): Structure => ({ tag, name, fromM: pointOf(from), toM: pointOf(to), notes: notes ?? null })
+
+export const standingPlaceOf = (place: Entry<'standing-places'>): StandingPlace =>
+  ({ tag: place.tag, name: place.name, zoneTag: place.zone ?? null, positionM: pointOf(place.position), headHeightM: place['head-height'] ?? usualHeadHeightM })
+
+// --- settings --------------------------------------------------------------------------------------------------------
+export const settingOf = ({ item, name, value, menu, date, by, notes }: Entry<'settings'>): Setting =>
+  ({ itemTag: item, name, value, menu: menu ?? null, date: date ?? null, by: by ?? null, notes: notes ?? null })
+
+export const credentialOf = (credential: Entry<'credentials'>): Credential => ({
+  itemTag: credential.item, name: credential.name, user: credential.user ?? null, secret: credential.secret ?? null, keptAt: credential['kept-at'] ?? null,
+  editions: credential.editions ?? ['owner'],
+})
