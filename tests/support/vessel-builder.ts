@@ -6,7 +6,7 @@ import { blankCable, blankCableType, blankEquipment, blankItem } from '../../src
 import { awgSize } from '../../src/references/tables/astm-b258-awg.js'
 import type { ConductorSize } from '../../src/units/conductor-size.js'
 import type {
-  Battery, Busbar, Cable, CableEnd, CanBus, CableType, Circuit, Duty, Equipment, EthernetNetwork, Measurement, OperatingMode, Output, Panel, Protection, SerialLink, SpaceKind, Vessel,
+  Battery, Busbar, Cable, CableEnd, CanBus, CableType, Circuit, Duty, Equipment, EthernetNetwork, Measurement, OperatingMode, OutsideLink, Output, Panel, Protection, SerialLink, SpaceKind, Vessel,
   Wireway, WirewayPoint, Zone,
 } from '../../src/model/vessel.js'
 
@@ -128,4 +128,9 @@ export const aSerialLink = (
 ): SerialLink => ({
   name: `Link ${given.tag}`, purpose: null, standard: 'iec 61162-1', baudRateBaud: 4800, sentences: [], wires: [], ...given,
   talker: anEnd(given.talker), listeners: given.listeners.map(anEnd),
+})
+
+export const anOutsideLink = (given: Given<OutsideLink, 'tag'>): OutsideLink => ({
+  name: `Link ${given.tag}`, purpose: null, kind: 'mobile data', equipmentTag: null, antennaTags: [], downMbitPerS: null, upMbitPerS: null, provider: null,
+  priorityNumber: null, coverage: null, ...given,
 })

@@ -16,7 +16,8 @@ import { type Place, places } from './place.js'
 
 export function commissioningPass(vessel: Vessel, basis: Basis, before: Upstream): CommissioningResults {
   const { placeOf } = places(vessel, before)
-  const placed = vessel.measurements.map(measurement => ({ measurement, place: placeOf(measurement) }))
+  const ofCircuits = vessel.measurements.filter(({ subjectTag }) => !lookup(vessel).canBuses.has(subjectTag))
+  const placed = ofCircuits.map(measurement => ({ measurement, place: placeOf(measurement) }))
   const pairs = twoPoints(vessel)
   const all = placed.flatMap(({ measurement, place }) => [...checksOf(vessel, basis, before, measurement, place), ...pairs.get(measurement) ?? []])
   const supersededBy = latest(all.map(({ check }) => check))
@@ -27,7 +28,8 @@ export function commissioningPass(vessel: Vessel, basis: Basis, before: Upstream
     coverage: coverage(vessel, basis, before, checks),
     notAssessed: standing.flatMap(({ check: { subjectTag, kind, gaps } }) => gaps.map(reason => ({ subjectTag, reason: `${kind} as measured: ${reason}` }))),
     findings: [
-      ...placed.flatMap(({ measurement, place }) => aboutReading(measurement, place)),
+      ...vessel.measurements.flatMap(withoutValue),
+      ...placed.flatMap(({ measurement, place }) => doubtsAbout(measurement, place)),
       ...standing.flatMap(({ findings }) => findings),
       ...gapFindings(standing.map(({ check }) => check)),
     ],
@@ -70,17 +72,15 @@ function latest(checks: readonly Check[]): (check: Check) => string | null {
 }
 const inWordOrder = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1)
 
-function aboutReading(measurement: Measurement, { doubts }: Place): readonly Finding[] {
-  const about = { subject: readingOf(measurement), evidence: {}, limit: null }
-  return [
-    ...(hasValue(measurement) ? [] : [find(readingWithoutValue, { ...about, field: null, context: { subject: measurement.subjectTag } })]),
-    ...doubts.map(({ field, words }) => find(readingInconsistent, { ...about, field, context: { doubt: words } })),
-  ]
-}
+const withoutValue = (measurement: Measurement): readonly Finding[] => (hasValue(measurement) ? []
+  : [find(readingWithoutValue, { subject: readingOf(measurement), field: null, evidence: {}, limit: null, context: { subject: measurement.subjectTag } })])
+const doubtsAbout = (measurement: Measurement, { doubts }: Place): readonly Finding[] =>
+  doubts.map(({ field, words }) => find(readingInconsistent, { subject: readingOf(measurement), field, evidence: {}, limit: null, context: { doubt: words } }))
 
-/** What a reading is taken for; the voltage at the source only serves the drop. */
+/** What a reading is taken for; the voltage at the source only serves the drop. Buses and antennas are held against theirs by their own domains. */
 const values = [
   'voltageV', 'voltageDropV', 'currentA', 'insulationMOhm', 'polarity', 'residualCurrentA', 'tripTimeMs', 'internalResistanceMilliOhm',
+  'resistanceOhm', 'busLoadPercent', 'vswrFactor',
 ] as const satisfies readonly (keyof Measurement)[]
 const hasValue = (measurement: Measurement): boolean => values.some(name => measurement[name] !== null)
 

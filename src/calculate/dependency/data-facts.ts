@@ -29,9 +29,9 @@ const relayKinds: ReadonlySet<string> = new Set<EquipmentKindKey>([
 const dataUses: ReadonlySet<CableUse> = new Set<CableUse>(['ethernet', 'serial', 'coax', 'signal'])
 
 export function dataFacts(vessel: Vessel, made: Facts, supply: Supply): Data {
-  const { equipment, canBuses, panels, cableTypes } = lookup(vessel)
+  const { equipment, canBuses, panels, cableTypes, outsideLinks } = lookup(vessel)
   const { sound, ground, derived, watch } = made
-  const links = [...vessel.canBuses.flatMap(busLinks), ...cableLinks()]
+  const links = [...vessel.canBuses.flatMap(busLinks), ...cableLinks(), ...linksOutside()]
   const linksAt = grouped(links, ({ ends }) => ends)
   const lines = new Map<Tag, DataLine[]>()
   const addLine = (tag: Tag, line: DataLine) => lines.set(tag, [...lines.get(tag) ?? [], line])
@@ -69,13 +69,24 @@ export function dataFacts(vessel: Vessel, made: Facts, supply: Supply): Data {
     })
   }
 
+  /** Data from the outside come in at the equipment that makes the link. */
+  function linksOutside(): readonly Link[] {
+    return vessel.outsideLinks.flatMap(({ tag, equipmentTag }): Link[] =>
+      (equipmentTag === null || !isInUse(vessel, equipmentTag) ? [] : [{ ends: [tag, equipmentTag], through: [], viaTags: [], use: 'signal' }]))
+  }
+
+  /** What gives data is a thing with a supply, or a link that is there or not. */
+  function gives(tag: Tag): Statement {
+    return outsideLinks.has(tag) ? sound(tag) : supply.live(tag)
+  }
+
   function alive(tag: Tag): readonly Statement[] {
     return canBuses.has(tag) ? [] : [passes(vessel, tag) ? sound(tag) : supply.live(tag)]
   }
 
   /** From a giver outwards, through what relays its data: each thing reached, with the way back to it. */
   function spread(giverTag: Tag): ReadonlyMap<Tag, { readonly comes: Statement; readonly wayTags: readonly Tag[] }> {
-    const reached = new Map([[giverTag, { comes: supply.live(giverTag), wayTags: [] as readonly Tag[] }]])
+    const reached = new Map([[giverTag, { comes: gives(giverTag), wayTags: [] as readonly Tag[] }]])
     for (const [tag, { comes, wayTags }] of reached) {
       if (tag !== giverTag && !relays(tag, giverTag)) continue
       for (const { ends, through, viaTags } of linksAt.get(tag) ?? []) {
@@ -109,7 +120,7 @@ export function dataFacts(vessel: Vessel, made: Facts, supply: Supply): Data {
         made.notAssessed(tag, `no way is recorded by which data come from ${giverTag}, so only the supply of ${giverTag} counts`)
       }
       for (const alike of grouped(mine, giver => [equipment.get(giver)?.kind ?? '']).values()) {
-        const comes = alike.map(giver => spreads.get(giver)!.get(tag)?.comes ?? supply.live(giver))
+        const comes = alike.map(giver => spreads.get(giver)!.get(tag)?.comes ?? gives(giver))
         const any = derived()
         comes.forEach((one, i) => {
           ground(any, [one])
@@ -150,7 +161,7 @@ export function dataFacts(vessel: Vessel, made: Facts, supply: Supply): Data {
 
   /** What has no supply of its own and says nothing of data works with what its own cables lead to. */
   function partners(): void {
-    const own = grouped(links.filter(({ use }) => use !== 'ethernet' && use !== 'can bus'), ({ ends }) => ends)
+    const own = grouped(cableLinks().filter(({ use }) => use !== 'ethernet'), ({ ends }) => ends)
     const joins = (tag: Tag): boolean => passes(vessel, tag) || supply.unsupplied.has(tag)
     const works = named<Tag>(tag => (joins(tag) ? derived() : supply.live(tag)))
     for (const [tag, leads] of own) {

@@ -1,7 +1,7 @@
 /** Data and safety services: expected by thinking the boat through; no source but the wiring itself. */
 import { describe, expect, it } from 'vitest'
 import type { Equipment, Vessel } from '../../../src/model/vessel.js'
-import { aCable, aCableType, aCircuit, anEquipment, aProtection } from '../../support/vessel-builder.js'
+import { aCable, aCableType, aCircuit, anEquipment, anOutsideLink, aProtection } from '../../support/vessel-builder.js'
 import { boat, cables, circuit } from '../feeding/support.js'
 import { dependencyOf, lossOf } from './support.js'
 
@@ -36,6 +36,14 @@ describe('data', () => {
     const two = signals([item('B1', 'gnss receiver'), item('B2', 'gnss receiver'), item('B3', 'compass'), item('P1', 'display', ['B1', 'B2', 'B3'])], ['S1: B1 > P1', 'S2: B2 > P1', 'S3: B3 > P1'])
     expect(lossOf(two, 'S1')).toEqual(['P1 degraded'])
     expect(lossOf(two, 'S3')).toEqual(['P1 no data'])
+  })
+  it('from the outside comes in at the equipment that makes the link; of two links either will do', () => {
+    const outsideLinks = ['EX1', 'EX2'].map(tag => anOutsideLink({ tag, equipmentTag: 'K3' }))
+    const vessel = signals([item('K3', 'mobile-data router'), item('P1', 'display', ['EX1', 'EX2']), item('P2', 'display', ['EX2'])], ['S1: K3 > P1', 'S2: K3 > P2'], { outsideLinks })
+    expect(lossOf(vessel, 'EX1')).toEqual(['P1 degraded'])
+    expect(lossOf(vessel, 'EX2')).toEqual(['P2 no data', 'P1 degraded'])
+    expect(lossOf(vessel, 'A1.K3')).toEqual(['K3 dead', 'P1 no data', 'P2 no data'])
+    expect(dependencyOf(vessel).findings).toEqual([])
   })
 })
 
