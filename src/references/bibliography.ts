@@ -123,6 +123,46 @@ export const bibliography = {
     designation: 'coaxial cable tables', title: 'Attenuation of coaxial cables at 150 MHz: a trade training guide for radio repeaters and a table for emergency communications',
     publisher: '', edition: null, standing: 'published', remark: 'Two published tables; values for one kind of cable spread by some 15 %.',
   },
+  'connector-allowance': {
+    designation: 'licensing practice', title: 'Allowance for connectors in applications for land-mobile radio licences: 0.25 dB each at 150 MHz', publisher: '',
+    edition: null, standing: 'published', remark: 'On the safe side: a good connector well fitted takes 0.05 to 0.1 dB.',
+  },
+  'radio-theory': {
+    designation: 'radio engineering', title: 'Decibels, reflection on lines, mean power of pulses', publisher: '', edition: null, standing: 'derived', remark: null,
+  },
+  'sight-lines': { designation: 'sight lines', title: 'Plane and spherical geometry of what stands on a boat and what is seen from it', publisher: '', edition: null, standing: 'derived', remark: null },
+  'atis-glossary': {
+    designation: 'ATIS telecom glossary', title: 'Telecom glossary, entry on the radio horizon', publisher: 'Alliance for Telecommunications Industry Solutions', edition: null,
+    standing: 'published', remark: 'Over an earth of four thirds of its radius.',
+  },
+  'itu-r-p310': {
+    designation: 'ITU-R P.310', title: 'Definitions of terms relating to propagation in non-ionized media', publisher: 'ITU', edition: null, standing: 'from memory',
+    remark: 'The effective radius of the earth: four thirds of its radius in a standard atmosphere.',
+  },
+  'american-navigator': {
+    designation: 'American Practical Navigator', title: 'The American practical navigator (Bowditch)', publisher: 'National Geospatial-Intelligence Agency', edition: null, standing: 'from memory',
+    remark: 'Distances of the radar horizon and of the visible horizon.',
+  },
+  'imo-sn-circ-227': {
+    designation: 'IMO SN/Circ.227', title: 'Guidelines for the installation of a shipborne automatic identification system (AIS)', publisher: 'IMO', edition: '2003', standing: 'published',
+    remark: 'Written for class A on ships; annex, paragraph 2.2.',
+  },
+  'ais-manuals': {
+    designation: 'AIS installation manuals', title: 'Installation manuals of AIS transceivers', publisher: '', edition: null, standing: 'published',
+    remark: 'A standing wave ratio below 1.5 from 156 to 163 MHz; a view of the sky from 5° to 90°.',
+  },
+  '47-cfr-1-1310': {
+    designation: '47 CFR 1.1310', title: 'Radiofrequency radiation exposure limits', publisher: 'United States Government', edition: null, standing: 'public law',
+    remark: 'Table 1, read in two reprints.',
+  },
+  'icnirp-2020': {
+    designation: 'ICNIRP 2020', title: 'Guidelines for limiting exposure to electromagnetic fields (100 kHz to 300 GHz)', publisher: 'International Commission on Non-Ionizing Radiation Protection',
+    edition: '2020', standing: 'published', remark: 'Local exposure read in a reprinted table; whole body from memory.',
+  },
+  'fcc-oet-65': {
+    designation: 'FCC OET Bulletin 65', title: 'Evaluating compliance with FCC guidelines for human exposure to radiofrequency electromagnetic fields', publisher: 'Federal Communications Commission',
+    edition: '97-01', standing: 'from memory', remark: 'Power density in the far field, with the factor 2.56 for reflection from the ground.',
+  },
   'vessel-data': {
     designation: 'the vessel’s data', title: 'Recorded in the data of this vessel: plates, makers’ papers, rules agreed for her', publisher: '', edition: null,
     standing: 'published', remark: 'As good as the reading of whoever recorded it.',

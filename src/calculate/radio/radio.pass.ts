@@ -1,9 +1,62 @@
 /** Radio: losses, range, antennas too near one another, exposure, standing waves, sight of the sky. */
-import type { RadioResults } from '../../model/results/radio.js'
+import type { Gap } from '../../model/results/gap.js'
+import type { AntennaUse, RadioChain, RadioResults } from '../../model/results/radio.js'
 import type { Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
+import type { EquipmentKindKey } from '../../references/equipment-kinds.js'
 import type { Upstream } from '../upstream.js'
+import { antennasOf, chainFindings, chainsOf, isThere, lossGaps } from './chains.js'
+import { antennaExposures, exposureFindings, radarExposure } from './exposure.js'
+import { beamFindings, radarBeamOf, scannersOf } from './radar.js'
+import { rangesOf } from './ranges.js'
+import { separationFindings, separationsOf } from './separation.js'
+import { skyFindings, skyViewOf } from './sky.js'
+import { standingWaveChecks, standingWaveFindings } from './standing-waves.js'
 
-export function radioPass(_vessel: Vessel, _basis: Basis, _before: Upstream): RadioResults {
-  return { notAssessed: [], findings: [] }
+export function radioPass(vessel: Vessel, _basis: Basis, { routing }: Pick<Upstream, 'routing'>): RadioResults {
+  const chains = chainsOf(vessel, routing)
+  const antennas = antennasOf(vessel, chains)
+  const scanners = scannersOf(vessel)
+  const radars = scanners.map(scanner => radarBeamOf(vessel, scanner, antennas))
+  const ranges = rangesOf(vessel, antennas, radars)
+  const separations = separationsOf(vessel, chains, antennas, scanners)
+  const exposures = [...antennaExposures(vessel, chains, antennas), ...scanners.map((scanner, i) => radarExposure(vessel, scanner, radars[i]!))]
+  const skies = antennas.filter(({ use }) => use === 'gnss' || use === 'satellite').map(antenna => skyViewOf(vessel, antenna))
+  const standingWaves = standingWaveChecks(vessel, chains)
+  return {
+    chains, antennas, ranges, separations, radars, exposures, skies, standingWaves,
+    notAssessed: [
+      ...silent(vessel),
+      ...chains.flatMap(chainGaps),
+      ...antennas.flatMap(antennaGaps),
+      ...radars.flatMap(({ tag, blind }) => (blind.status === 'computed' ? [] : [{ subjectTag: tag, reason: `what stands in its beam: ${blind.reason}` }])),
+      ...exposures.flatMap(({ tag, gap }) => (gap === null ? [] : [{ subjectTag: tag, reason: `exposure of people: ${gap}` }])),
+      ...skies.flatMap(({ tag, gap }) => (gap === null ? [] : [{ subjectTag: tag, reason: `view of the sky: ${gap}` }])),
+      ...standingWaves.flatMap(({ subjectTag, gap, supersededBy }) => (gap === null || supersededBy !== null ? [] : [{ subjectTag, reason: `standing wave ratio as measured: ${gap}` }])),
+    ],
+    findings: [
+      ...chainFindings(vessel, chains), ...separationFindings(separations, antennas), ...beamFindings(radars, antennas),
+      ...exposureFindings(exposures), ...skyFindings(skies), ...standingWaveFindings(standingWaves),
+    ],
+  }
+}
+
+const transmittingKinds: ReadonlySet<string> = new Set<EquipmentKindKey>(['vhf transceiver', 'ais transceiver'])
+
+/** What transmits by its kind, and says nothing of it. */
+const silent = (vessel: Vessel): readonly Gap[] => vessel.equipment
+  .filter(item => isThere(item) && transmittingKinds.has(item.kind) && item.transmitters.length === 0)
+  .map(({ tag }) => ({ subjectTag: tag, reason: 'loss, range and exposure: what it transmits is not recorded' }))
+
+function chainGaps({ itemTag, service, antennaGap, antennaTag, steps, coversFrequency }: RadioChain): readonly Gap[] {
+  if (antennaGap !== null) return [{ subjectTag: itemTag, reason: `loss and exposure of ${service}: ${antennaGap}` }]
+  return [
+    ...lossGaps(steps).map(reason => ({ subjectTag: itemTag, reason: `loss of ${service}: ${reason}` })),
+    ...(coversFrequency === null ? [{ subjectTag: antennaTag!, reason: `whether it suits ${service}: its range of frequencies is not recorded` }] : []),
+  ]
+}
+
+function antennaGaps({ tag, use, part }: AntennaUse): readonly Gap[] {
+  if (part !== null || use === 'other') return []
+  return [{ subjectTag: tag, reason: use === 'vhf' ? 'range and distance to other antennas: its position is not recorded' : 'distance to other antennas: its position is not recorded' }]
 }

@@ -8,6 +8,8 @@ export const coaxKinds = ['rg-58', 'rg-8x', 'rg-213', 'rg-8 foam', 'low-loss 6 m
 export type CoaxKindKey = (typeof coaxKinds)[number]
 
 export const tableFrequencyMHz = 150
+/** Within it attenuation goes by the root of the frequency: skin effect decides, loss in the insulation hardly counts. Common practice. */
+export const scaledRangeMHz = { fromMHz: 30, toMHz: 500 } as const
 
 /** dB/100 ft as printed. */
 export const lossDbPer100FtByKind: Readonly<Record<CoaxKindKey, number>> = {
@@ -15,3 +17,8 @@ export const lossDbPer100FtByKind: Readonly<Record<CoaxKindKey, number>> = {
 }
 
 export const coaxCitation: Citation = { source: 'coax-tables', place: 'attenuation at 150 MHz' }
+
+/** Of each connector on the way, where nothing else is known. */
+export const usualConnector = { lossDb: 0.25, citation: { source: 'connector-allowance', place: '0.25 dB each' } } as const
+/** Cables are fitted with one at each end. */
+export const usualConnectorCount = 2

@@ -1,0 +1,95 @@
+/** What structures hide of the sky from an antenna, degree by degree along the horizon. */
+import { type Finding, find } from '../../findings/finding.js'
+import { inWords } from '../../findings/words.js'
+import { type AntennaUse, middleM, type SkySector, type SkyView } from '../../model/results/radio.js'
+import type { Position, Structure, Tag, Vessel } from '../../model/vessel.js'
+import { skyBlocked, skyFromElevationDeg } from '../../references/basis/radio-rules.js'
+import { compare } from '../compare.js'
+import { skyBlockedAbove } from './findings.js'
+import { skyBlockedBy } from './sky-blocked.calc.js'
+
+const degree = Math.PI / 180
+const stepDeg = 1
+
+interface Hidden { readonly structureTag: Tag; readonly lowestDeg: number; readonly highestDeg: number }
+
+export function skyViewOf(vessel: Vessel, { tag, use, part }: AntennaUse): SkyView {
+  const without = (gap: string): SkyView => ({ tag, blockedPercent: null, sectors: [], comparison: null, gap })
+  if (part === null) return without('its position is not recorded')
+  if (vessel.structures.length === 0) return without('no structure is recorded')
+  const from: Position = [part.forwardM, part.toPortM, middleM(part)]
+  const around = vessel.structures.find(structure => isInside(from, structure))
+  if (around !== undefined) return without(`by its position it is inside ${around.tag}`)
+  const degrees = Array.from({ length: 360 / stepDeg }, (_, i) => hiddenAt(from, vessel.structures, (i + 0.5) * stepDeg))
+  const blockedPercent = degrees.reduce((sum, hidden) => sum + shareOf(hidden), 0)
+  return {
+    tag, blockedPercent, sectors: sectorsOf(degrees), gap: null,
+    comparison: compare('blockedPercent', blockedPercent, use === 'satellite' ? skyBlocked.satellite : skyBlocked.gnss),
+  }
+}
+
+const isInside = ([x, y, z]: Position, { fromM, toM }: Structure): boolean =>
+  [x, y, z].every((value, i) => value > Math.min(fromM[i]!, toM[i]!) && value < Math.max(fromM[i]!, toM[i]!))
+
+/** What hides the sky at one bearing, clockwise from the bow: of each box the elevations between which it stands. */
+export function hiddenAt([x, y, z]: Position, structures: readonly Structure[], bearingDeg: number): readonly Hidden[] {
+  const [ahead, aside] = [Math.cos(bearingDeg * degree), -Math.sin(bearingDeg * degree)]
+  return structures.flatMap(({ tag, fromM, toM }): readonly Hidden[] => {
+    const alongX = crossing(fromM[0] - x, toM[0] - x, ahead)
+    const alongY = crossing(fromM[1] - y, toM[1] - y, aside)
+    const [near, far] = [Math.max(alongX[0], alongY[0], 0), Math.min(alongX[1], alongY[1])]
+    if (far <= near) return []
+    const [foot, top] = [Math.min(fromM[2], toM[2]) - z, Math.max(fromM[2], toM[2]) - z]
+    const highest = Math.atan2(top, top > 0 ? near : far)
+    const lowest = Math.atan2(foot, foot > 0 ? far : near)
+    return highest <= skyFromElevationDeg * degree ? [] : [{ structureTag: tag, lowestDeg: Math.max(lowest / degree, skyFromElevationDeg), highestDeg: highest / degree }]
+  })
+}
+
+/** Distances at which a ray enters and leaves a slab. */
+function crossing(from: number, to: number, direction: number): readonly [number, number] {
+  const [low, high] = [Math.min(from, to), Math.max(from, to)]
+  if (Math.abs(direction) < 1e-12) return low <= 0 && high >= 0 ? [-Infinity, Infinity] : [Infinity, -Infinity]
+  const [a, b] = [low / direction, high / direction]
+  return [Math.min(a, b), Math.max(a, b)]
+}
+
+/** Share of the whole sky at one degree; where boxes stand behind one another each elevation counts once. */
+function shareOf(hidden: readonly Hidden[]): number {
+  let [share, reached] = [0, skyFromElevationDeg]
+  for (const { lowestDeg, highestDeg } of hidden.toSorted((a, b) => a.lowestDeg - b.lowestDeg)) {
+    const fromDeg = Math.max(lowestDeg, reached)
+    if (highestDeg <= fromDeg) continue
+    share += skyBlockedBy({ widthDeg: stepDeg, lowestDeg: fromDeg, highestDeg, skyFromDeg: skyFromElevationDeg }).blockedPercent
+    reached = highestDeg
+  }
+  return share
+}
+
+/** Degrees next to one another at which something hides; one that runs through the bow is one. */
+function sectorsOf(degrees: readonly (readonly Hidden[])[]): readonly SkySector[] {
+  const free = degrees.findIndex(hidden => hidden.length === 0)
+  const start = free === -1 ? 0 : free
+  const sectors: { first: number; hidden: (readonly Hidden[])[] }[] = []
+  for (let i = 0; i < degrees.length; i += 1) {
+    const place = start + i
+    const hidden = degrees[place % degrees.length]!
+    if (hidden.length === 0) continue
+    const last = sectors.at(-1)
+    if (last !== undefined && last.first + last.hidden.length === place) last.hidden.push(hidden)
+    else sectors.push({ first: place, hidden: [hidden] })
+  }
+  return sectors.map(({ first, hidden }) => ({
+    fromDeg: (first % degrees.length) * stepDeg,
+    toDeg: ((first + hidden.length - 1) % degrees.length + 1) * stepDeg,
+    structureTags: [...new Set(hidden.flat().map(({ structureTag }) => structureTag))],
+    highestDeg: Math.max(...hidden.flat().map(({ highestDeg }) => highestDeg)),
+    blockedPercent: hidden.reduce((sum, each) => sum + shareOf(each), 0),
+  })).toSorted((a, b) => a.fromDeg - b.fromDeg)
+}
+
+export const skyFindings = (skies: readonly SkyView[]): readonly Finding[] => skies.flatMap(({ tag, blockedPercent, sectors, comparison }) =>
+  (comparison === null || comparison.within ? [] : [find(skyBlockedAbove, {
+    subject: { kind: 'equipment', id: tag }, field: 'positionM', evidence: { blockedPercent: blockedPercent! }, limit: comparison.limit,
+    context: { structures: inWords([...new Set(sectors.flatMap(({ structureTags }) => structureTags))]) },
+  })]))
