@@ -17,9 +17,7 @@ export const splitterKind: EquipmentKindKey = 'antenna splitter'
 export const isAntenna = ({ kind, antenna, portLosses }: Equipment): boolean => antennaKinds.has(kind) || (antenna !== null && portLosses.length === 0)
 
 export function wayOf(vessel: Vessel, item: Equipment, { terminal }: Transmitter): Way {
-  if (terminal === null) {
-    return item.antenna === null ? { antenna: null, steps: [], gap: 'neither its connector nor an antenna built in is recorded' } : { antenna: item, steps: [], gap: null }
-  }
+  if (terminal === null) return { antenna: item, steps: [], gap: null }
   const { equipment } = lookup(vessel)
   const found: { readonly antenna: Equipment; readonly steps: readonly WayStep[] }[] = []
   const open: string[] = []

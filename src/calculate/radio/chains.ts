@@ -22,8 +22,9 @@ import { radiatedPowerMethod } from './radiated-power.calc.js'
 export const isThere = ({ status }: { readonly status: string | null }): boolean => status !== 'removed'
 export const isAis = ({ service }: Pick<RadioChain, 'service'>): boolean => /\bais\b/i.test(service)
 
+/** Beacons are left out: they send in distress only. */
 export function chainsOf(vessel: Vessel, routing: RoutingResults): readonly RadioChain[] {
-  return vessel.equipment.filter(isThere).flatMap(item => item.transmitters.map(transmitter => chainOf(vessel, routing, item, transmitter)))
+  return vessel.equipment.filter(item => isThere(item) && item.kind !== ('safety beacon' satisfies EquipmentKindKey)).flatMap(item => item.transmitters.map(transmitter => chainOf(vessel, routing, item, transmitter)))
 }
 
 function chainOf(vessel: Vessel, routing: RoutingResults, item: Equipment, transmitter: Transmitter): RadioChain {

@@ -4,7 +4,7 @@ import { grouped, lookup } from '../../model/lookup.js'
 import type { AntennaUse, ExposedPlace, Exposure, ExposureOutcome, ExposureRow, Part, RadarBeam, RadioChain } from '../../model/results/radio.js'
 import type { Radar, Vessel } from '../../model/vessel.js'
 import { exposureLimitsAt, groundFactors } from '../../references/tables/exposure-limits.js'
-import { sayBoth } from '../../units/format.js'
+import { say, sayBoth } from '../../units/format.js'
 import { compare } from '../compare.js'
 import { runMethod } from '../run-method.js'
 import { exposureDistanceMethod } from './exposure-distance.calc.js'
@@ -85,12 +85,17 @@ function rowsAt(frequencyMHz: number, groundFactor: number, steadyW: number, usu
   })
 }
 
-/** The maker's distance, else the greatest that the limits for the public ask for the whole body, transmitting without a break. */
+/** Up to the next 10 cm; what is only noise of the sum does not count. */
+const roundedUp = (distanceM: number): number => Math.ceil(distanceM * 10 - 1e-6) / 10
+
+/** The maker's distance, else what the law's limit for the public asks of a transmitter that sends without a break, or of a beam at rest. */
 function decidingOf(rows: readonly ExposureRow[], makersM: number | null): Limit | null {
   if (makersM !== null) return { relation: 'at least', value: makersM, citation: { source: 'makers-data', place: 'distance that people must keep' } }
   const [row] = rows.filter(({ people }) => people === 'general')
   const distanceM = row?.steady.status === 'computed' ? row.steady.output.exposureDistanceM : null
-  return distanceM === null ? null : { relation: 'at least', value: distanceM, citation: row!.limit.citation }
+  if (row === undefined || distanceM === null) return null
+  const { citation, value } = row.limit
+  return { relation: 'at least', value: roundedUp(distanceM), citation: { ...citation, place: `${citation.place}, ${say('limitWPerM2', value)} for the general public; rounded up` } }
 }
 
 const peopleNear = (vessel: Vessel, part: Part, deciding: Limit, inBeam: (placeTag: string) => boolean): readonly ExposedPlace[] =>

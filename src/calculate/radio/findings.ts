@@ -1,6 +1,6 @@
 /** Findings (RAD): radio: losses, range, antennas too near one another, exposure, standing waves, sight of the sky. */
 import type { AnyFindingKind, FindingKind } from '../../findings/finding.js'
-import { say, sayAgainst, sayAgainstBoth } from '../../units/format.js'
+import { say, sayAgainst, sayAgainstBoth, sayForWorking } from '../../units/format.js'
 
 const since = '0.1.0'
 const retired = null
@@ -11,7 +11,7 @@ export const lossAboveLimit: FindingKind<{ lossDb: number; powerW: number; anten
   message: ({ subject, evidence, limit, context }) => {
     const loss = sayAgainst('lossDb', evidence.lossDb, limit!.value)
     return `${context?.['service']} of ${subject.id}: ${loss.actual} lost on the way to ${context?.['antenna']}, limit ${loss.limit}; `
-      + `${say('antennaPowerW', evidence.antennaPowerW)} of ${say('powerW', evidence.powerW)} arrive`
+      + `${sayForWorking('antennaPowerW', evidence.antennaPowerW, 'result')} of ${sayForWorking('powerW', evidence.powerW)} arrive`
   },
   remedy: () => 'Use a cable of lower loss, take a shorter way, or leave out connectors and splitters.',
 }
