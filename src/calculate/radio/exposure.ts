@@ -98,21 +98,19 @@ function decidingOf(rows: readonly ExposureRow[], makersM: number | null): Limit
   return { relation: 'at least', value: roundedUp(distanceM), citation: { ...citation, place: `${citation.place}, ${say('limitWPerM2', value)} for the general public; rounded up` } }
 }
 
-const peopleNear = (vessel: Vessel, part: Part, deciding: Limit, inBeam: (placeTag: string) => boolean): readonly ExposedPlace[] =>
+const peopleNear = (vessel: Vessel, part: Part, deciding: Limit, inBeamOf: (placeTag: string) => boolean): readonly ExposedPlace[] =>
   vessel.standingPlaces.map(place => {
     const { distanceM } = apart(personAt(place), part)
-    return { placeTag: place.tag, distanceM, inBeam: inBeam(place.tag), comparison: compare('distanceM', distanceM, deciding) }
+    const inBeam = inBeamOf(place.tag)
+    const comparison = compare('distanceM', distanceM, deciding)
+    return { placeTag: place.tag, distanceM, inBeam, comparison, tooNear: !comparison.within && (inBeam || deciding.citation.source === 'makers-data') }
   })
 
 const gapOfPlaces = ({ standingPlaces }: Vessel, part: Part | null): string | null =>
   (part === null ? 'its position is not recorded' : standingPlaces.length === 0 ? 'no place where people stand is recorded' : null)
 
-/** Whom it concerns: near an antenna everybody within the distance; of a radar those in its beam, and by a maker's word all. */
-export const concerned = ({ of, deciding, people }: Exposure): readonly ExposedPlace[] =>
-  people.filter(({ comparison, inBeam }) => !comparison.within && (of === 'antenna' || inBeam || deciding?.citation.source === 'makers-data'))
-
 export const exposureFindings = (exposures: readonly Exposure[]): readonly Finding[] => exposures.flatMap(exposure => {
-  const [nearest, ...others] = concerned(exposure).toSorted((a, b) => a.distanceM - b.distanceM)
+  const [nearest, ...others] = exposure.people.filter(({ tooNear }) => tooNear).toSorted((a, b) => a.distanceM - b.distanceM)
   if (nearest === undefined) return []
   return [find(personWithinExposure, {
     subject: { kind: 'equipment', id: exposure.tag }, field: 'positionM', evidence: { distanceM: nearest.distanceM }, limit: exposure.deciding,

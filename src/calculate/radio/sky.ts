@@ -5,8 +5,9 @@ import { type AntennaUse, middleM, type SkySector, type SkyView } from '../../mo
 import type { Position, Structure, Tag, Vessel } from '../../model/vessel.js'
 import { skyBlocked, skyFromElevationDeg } from '../../references/basis/radio-rules.js'
 import { compare } from '../compare.js'
+import { runMethod } from '../run-method.js'
 import { skyBlockedAbove } from './findings.js'
-import { skyBlockedBy } from './sky-blocked.calc.js'
+import { skyBlockedBy, skyBlockedMethod } from './sky-blocked.calc.js'
 
 const degree = Math.PI / 180
 const stepDeg = 1
@@ -14,7 +15,7 @@ const stepDeg = 1
 interface Hidden { readonly structureTag: Tag; readonly lowestDeg: number; readonly highestDeg: number }
 
 export function skyViewOf(vessel: Vessel, { tag, use, part }: AntennaUse): SkyView {
-  const without = (gap: string): SkyView => ({ tag, blockedPercent: null, sectors: [], comparison: null, gap })
+  const without = (gap: string): SkyView => ({ tag, blockedPercent: null, sectors: [], comparison: null, example: null, gap })
   if (part === null) return without('its position is not recorded')
   if (vessel.structures.length === 0) return without('no structure is recorded')
   const from: Position = [part.forwardM, part.toPortM, middleM(part)]
@@ -23,7 +24,7 @@ export function skyViewOf(vessel: Vessel, { tag, use, part }: AntennaUse): SkyVi
   const degrees = Array.from({ length: 360 / stepDeg }, (_, i) => hiddenAt(from, vessel.structures, (i + 0.5) * stepDeg))
   const blockedPercent = degrees.reduce((sum, hidden) => sum + shareOf(hidden), 0)
   return {
-    tag, blockedPercent, sectors: sectorsOf(degrees), gap: null,
+    tag, blockedPercent, sectors: sectorsOf(degrees), example: exampleOf(degrees), gap: null,
     comparison: compare('blockedPercent', blockedPercent, use === 'satellite' ? skyBlocked.satellite : skyBlocked.gnss),
   }
 }
@@ -64,6 +65,14 @@ function shareOf(hidden: readonly Hidden[]): number {
     reached = highestDeg
   }
   return share
+}
+
+function exampleOf(degrees: readonly (readonly Hidden[])[]): SkyView['example'] {
+  const single = degrees.map((hidden, i) => ({ bearingDeg: (i + 0.5) * stepDeg, hidden })).filter(({ hidden }) => hidden.length === 1)
+  const [most] = single.toSorted((a, b) => shareOf(b.hidden) - shareOf(a.hidden))
+  if (most === undefined) return null
+  const { lowestDeg, highestDeg } = most.hidden[0]!
+  return { bearingDeg: most.bearingDeg, outcome: runMethod(skyBlockedMethod, { widthDeg: stepDeg, lowestDeg, highestDeg, skyFromDeg: skyFromElevationDeg }) }
 }
 
 /** Degrees next to one another at which something hides; one that runs through the bow is one. */

@@ -144,6 +144,8 @@ export interface ExposedPlace {
   /** Of a radar: whether some part of the person is in its beam. */
   readonly inBeam: boolean
   readonly comparison: Comparison
+  /** Nearer than people should be: to a radar in its beam, or by its maker's word anywhere. */
+  readonly tooNear: boolean
 }
 
 export interface SkyView {
@@ -151,8 +153,11 @@ export interface SkyView {
   readonly blockedPercent: number | null
   readonly sectors: readonly SkySector[]
   readonly comparison: Comparison | null
+  /** The degree at which most is hidden by one structure, as an example of the sum; null where nothing is. */
+  readonly example: { readonly bearingDeg: number; readonly outcome: Outcome<SkyShare, { blockedPercent: number }> } | null
   readonly gap: string | null
 }
+type SkyShare = { widthDeg: number; lowestDeg: number; highestDeg: number; skyFromDeg: number }
 /** Hidden without a break, clockwise from the bow. */
 export interface SkySector {
   readonly fromDeg: number

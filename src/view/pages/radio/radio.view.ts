@@ -1,7 +1,87 @@
-/** Radio and antennas. */
+/** Radio and antennas: what reaches the antenna, how far it carries, what stands too near, where people must not be. */
+import type { RadioResults } from '../../../model/results/radio.js'
+import { say } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
-import type { Page } from '../../view-model.js'
+import { findingCards } from '../../finding-cards.js'
+import { fixedPages } from '../../site-map.js'
+import { tableOf } from '../../tables.js'
+import { counted, joined } from '../../text.js'
+import type { Block, Page, Text } from '../../view-model.js'
+import { calloutOf } from '../safety.view.js'
+import { chainBlocks } from './radio-chains.js'
+import { clearanceBlocks } from './radio-clearance.js'
+import { exposureBlocks } from './radio-exposure.js'
+import { rangeBlocks } from './radio-range.js'
+import { skyBlocks } from './radio-sky.js'
+import { standingWaveBlocks } from './radio-standing-waves.js'
 
-export function radioPages(_context: ViewContext): readonly Page[] {
-  return []
+export function radioPages(context: ViewContext): readonly Page[] {
+  const { radio } = context.results
+  const { chains, antennas, radars, standingWaves, notAssessed } = radio
+  if ([chains, antennas, radars, standingWaves, notAssessed].every(({ length }) => length === 0)) return []
+  return [{
+    key: fixedPages.radio,
+    title: 'Radio and antennas',
+    kicker: null,
+    lead: lead(radio),
+    printed: null,
+    trail: [],
+    blocks: [
+      ...cautionBlocks(context),
+      ...summaryBlocks(context),
+      ...chainBlocks(context),
+      ...rangeBlocks(context),
+      ...clearanceBlocks(context),
+      ...exposureBlocks(context),
+      ...skyBlocks(context),
+      ...standingWaveBlocks(context),
+      ...closingBlocks(context),
+    ],
+  }]
+}
+
+const lead = ({ chains, antennas, radars }: RadioResults): Text => [
+  `${counted(chains.length, 'transmitter')}, ${counted(antennas.length, 'antenna')} and ${counted(radars.length, 'radar')} are recorded. `
+  + 'This page tells what reaches the antennas, how far that carries, and where nobody may be while they transmit.',
+]
+
+const cautionBlocks = ({ content }: ViewContext): readonly Block[] => content.cautions.filter(({ key }) => key === 'radar-and-antennas').map(calloutOf)
+
+/** The page in five lines, for whoever reads no further. */
+function summaryBlocks(context: ViewContext): readonly Block[] {
+  const { chains, ranges, exposures, skies, separations } = context.results.radio
+  const arrives = chains.flatMap((chain): readonly Text[] => (chain.power.status === 'computed' && chain.steps.length > 0
+    ? [[`${chain.service}: ${say('powerW', chain.power.output.antennaPowerW)} of ${say('powerW', chain.powerW)} at `, context.tag(chain.antennaTag!)]] : []))
+  const reaches = ranges.filter(({ of }) => of === 'radio').map(({ tag, to }): Text => [
+    context.tag(tag), ` ${joinedRange(to.flatMap(({ outcome }) => (outcome.status === 'computed' ? [outcome.output.rangeNmi] : [])))}`,
+  ])
+  const keep = exposures.flatMap(({ tag, deciding, people }): readonly Text[] => (deciding === null ? []
+    : [[...context.named(tag), `: ${say('distanceM', deciding.value, context.vessel)}`, people.some(({ tooNear }) => tooNear) ? '; somebody can stand nearer' : '']]))
+  const close = separations.filter(({ comparison }) => !comparison.within).map(({ aTag, bTag }): Text => [context.tag(aTag), ' and ', context.tag(bTag)])
+  const sky = skies.flatMap(({ tag, blockedPercent }): readonly Text[] => (blockedPercent === null ? [] : [[context.tag(tag), ` ${say('blockedPercent', blockedPercent)} hidden`]]))
+  const entry = (label: string, parts: readonly Text[]) => (parts.length === 0 ? [] : [{ label, value: joined(parts, '; ') }])
+  const entries = [
+    ...entry('Power at the antenna', arrives), ...entry('Radio range', reaches), ...entry('People keep away', keep), ...entry('Nearer than they should be', close), ...entry('View of the sky', sky),
+  ]
+  return entries.length === 0 ? [] : [{ is: 'facts', caption: 'In short', entries }]
+}
+
+const joinedRange = (rangesNmi: readonly number[]): string =>
+  (rangesNmi.length === 0 ? 'not assessed' : `from ${say('rangeNmi', Math.min(...rangesNmi))} (to a handheld) to ${say('rangeNmi', Math.max(...rangesNmi))} (to a coast station)`)
+
+function closingBlocks(context: ViewContext): readonly Block[] {
+  const { notAssessed } = context.results.radio
+  return [
+    { is: 'heading', text: 'What was found', anchor: 'findings' },
+    { is: 'findings', empty: 'Nothing was found to be wrong in what could be assessed.', findings: findingCards(context, context.findings.filter(({ id }) => id.startsWith('RAD'))) },
+    ...(notAssessed.length === 0 ? [] : [tableOf(notAssessed, {
+      id: 'radio-not-assessed',
+      caption: 'Not assessed',
+      empty: '',
+      columns: [
+        { title: 'What', width: 'text', cell: ({ subjectTag }) => context.named(subjectTag) },
+        { title: 'Because', width: 'text', cell: ({ reason }) => [reason] },
+      ],
+    })]),
+  ]
 }

@@ -1,0 +1,83 @@
+/** Where people must not be while something transmits. */
+import { cite } from '../../../references/bibliography.js'
+import type { Exposure, ExposureOutcome } from '../../../model/results/radio.js'
+import { say, sayForWorking } from '../../../units/format.js'
+import type { ViewContext } from '../../context.js'
+import { tableOf } from '../../tables.js'
+import { lineBreak, muted, verdict } from '../../text.js'
+import type { Block, Text } from '../../view-model.js'
+import { workingOf } from '../../working.js'
+
+export function exposureBlocks(context: ViewContext): readonly Block[] {
+  const { exposures } = context.results.radio
+  if (exposures.length === 0) return []
+  return [
+    { is: 'heading', text: 'People near antennas', anchor: 'exposure' },
+    {
+      is: 'paragraph', text: [
+        'Distances that the general public should keep, reckoned as if a transmitter sent without a break and a radar’s beam stood still, which is more than happens as a rule. Makers’ manuals, local law and the authorities come first. Whoever has a pacemaker or another device in the body asks its maker or a doctor.',
+      ],
+    },
+    tableOf(exposures, {
+      id: 'radio-keep-away',
+      caption: 'Distance to keep',
+      empty: '',
+      level: ({ people }) => (people.some(({ tooNear }) => tooNear) ? 'warning' : null),
+      columns: [
+        { title: 'From', width: 'text', cell: ({ tag, of, itemTag, service }) => [...context.named(tag), ...(of === 'radar' ? [] : [lineBreak, muted(`${service} of ${itemTag}`)])] },
+        { title: 'Keep', width: 'number', cell: exposure => keepText(context, exposure) },
+        { title: 'Nearest person', width: 'text', cell: exposure => nearestText(context, exposure) },
+      ],
+      note: ['Rounded up to the next 10 cm. Nearest person: from any part of a person standing there, feet to head, to the nearest part of the antenna; of a radar people clear of its beam do not count.'],
+    }),
+    ...exposures.flatMap(exposure => exposureDetail(context, exposure)),
+  ]
+}
+
+const keepText = ({ vessel }: ViewContext, { deciding }: Exposure): Text => (deciding === null ? [muted('not assessed')]
+  : [say('distanceM', deciding.value, vessel), lineBreak, muted(deciding.citation.source === 'makers-data' ? 'by its maker' : 'by 47 CFR 1.1310')])
+
+function nearestText(context: ViewContext, { people, gap, of }: Exposure): Text {
+  if (gap !== null) return [muted(`not assessed: ${gap}`)]
+  const counted = people.filter(({ inBeam, tooNear }) => inBeam || tooNear).toSorted((a, b) => a.distanceM - b.distanceM)
+  const [nearest] = counted
+  if (nearest === undefined) return [of === 'radar' ? 'everybody is clear of the beam ' : '– ', verdict('good', 'kept')]
+  return [
+    `${say('distanceM', nearest.distanceM, context.vessel)} `, ...context.named(nearest.placeTag), lineBreak,
+    verdict(nearest.tooNear ? 'warning' : 'good', nearest.tooNear ? 'too near' : 'kept'),
+  ]
+}
+
+function exposureDetail(context: ViewContext, exposure: Exposure): readonly Block[] {
+  const { tag, of, distances, meanPower, radiated, rotating, dutyPercent, lossTakenOff } = exposure
+  const [first] = distances
+  const remark = of === 'radar' || lossTakenOff ? [] : [{ label: 'loss of the cable', text: 'not known and not taken off' }]
+  return [
+    ...(meanPower === null ? [] : [workingOf(context, `Mean power of ${tag}`, meanPower)]),
+    // Of an antenna whose loss is known the sum stands with its way.
+    ...(of === 'radar' || !lossTakenOff || exposure.itemTag === tag ? [workingOf(context, `Radiated power of ${tag}`, radiated, { remarks: remark })] : []),
+    ...(rotating === null ? [] : [workingOf(context, `${tag} turning`, rotating)]),
+    ...(first === undefined ? [] : [
+      tableOf(distances, {
+        id: `radio-exposure-${tag.toLowerCase()}`,
+        caption: `${tag}: distances by limit`,
+        empty: '',
+        columns: [
+          { title: 'Limit', width: 'text', cell: ({ title, people }) => [title, lineBreak, muted(people === 'general' ? 'general public' : 'at work, informed')] },
+          { title: 'Density', width: 'number', cell: ({ limit, averaging }) => [say('limitWPerM2', limit.value), lineBreak, muted(`over ${averaging}`)] },
+          { title: of === 'radar' ? 'Beam at rest' : 'Without a break', width: 'number', cell: ({ steady }) => distanceText(context, steady) },
+          ...(distances.every(({ usual }) => usual === null) ? [] : [{
+            title: of === 'radar' ? 'Turning' : `Sending ${sayForWorking('dutyPercent', dutyPercent)} of the time`, width: 'number' as const,
+            cell: ({ usual }: typeof first) => distanceText(context, usual),
+          }]),
+        ],
+        note: [`Rounded up to the next centimetre. ${[...new Set(distances.map(({ limit }) => cite(limit.citation)))].join('; ')}.`],
+      }),
+      workingOf(context, `Distance to keep from ${tag}, ${first.title}, general public`, first.steady),
+    ]),
+  ]
+}
+
+/** Never less than it is. */
+const distanceText = ({ vessel }: ViewContext, outcome: ExposureOutcome | null): Text =>
+  (outcome?.status === 'computed' ? [say('distanceM', Math.ceil(outcome.output.exposureDistanceM * 100 - 1e-6) / 100, vessel)] : [muted('–')])
