@@ -10,6 +10,20 @@ const special: Readonly<Record<string, string>> = {
   bundleFactor: 'factor for the bundle',
   boreMm: 'bore',
   resistanceAt20COhmPerKm: 'resistance at 20 °C',
+  antennaPowerW: 'power at the antenna',
+  connectorCount: 'connectors',
+  perConnectorDb: 'loss of each connector',
+  groundFactor: 'factor for reflection from the ground',
+  limitWPerM2: 'limit of power density',
+  vswrFactor: 'standing wave ratio',
+  readVswrFactor: 'standing wave ratio where it is read',
+  readReturnLossDb: 'return loss where it is read',
+  antennaVswrFactor: 'standing wave ratio at the antenna',
+  antennaReturnLossDb: 'return loss at the antenna',
+  pulseUs: 'length of the pulse',
+  repetitionHz: 'pulses a second',
+  widthDeg: 'width along the horizon',
+  skyFromElevationDeg: 'elevation from which the sky counts',
 }
 
 export function wordsOf(name: string): string {

@@ -1,7 +1,7 @@
 import { scaledRangeMHz } from '../../references/tables/coax-attenuation.js'
 import type { Method } from '../method.js'
 
-export type AttenuationByRootInput = Readonly<{ knownDbPer100M: number; knownMHz: number; frequencyMHz: number }>
+export type AttenuationByRootInput = Readonly<{ statedAttenuationDbPer100M: number; statedFrequencyMHz: number; frequencyMHz: number }>
 export type AttenuationByRootOutput = Readonly<{ attenuationDbPer100M: number }>
 
 /**
@@ -14,7 +14,7 @@ export type AttenuationByRootOutput = Readonly<{ attenuationDbPer100M: number }>
  * Errors    none below 30 MHz and above 500 MHz, where that no longer holds
  */
 export function attenuationByRoot(q: AttenuationByRootInput): AttenuationByRootOutput {
-  return { attenuationDbPer100M: q.knownDbPer100M * Math.sqrt(q.frequencyMHz / q.knownMHz) }
+  return { attenuationDbPer100M: q.statedAttenuationDbPer100M * Math.sqrt(q.frequencyMHz / q.statedFrequencyMHz) }
 }
 
 const inRange = (frequencyMHz: number): boolean => frequencyMHz >= scaledRangeMHz.fromMHz && frequencyMHz <= scaledRangeMHz.toMHz
@@ -26,14 +26,14 @@ export const attenuationByRootMethod: Method<AttenuationByRootInput, Attenuation
   id: 'coax-attenuation-by-root',
   title: 'Attenuation of a coaxial cable at another frequency',
   formula: String.raw`a = a_0\sqrt{f / f_0}`,
-  symbols: { knownDbPer100M: 'a_0', knownMHz: 'f_0', frequencyMHz: 'f', attenuationDbPer100M: 'a' },
+  symbols: { statedAttenuationDbPer100M: 'a_0', statedFrequencyMHz: 'f_0', frequencyMHz: 'f', attenuationDbPer100M: 'a' },
   citations: [{ source: 'radio-theory', place: 'skin effect' }, { source: 'coax-tables', place: 'attenuation at 150 MHz' }],
   assumes: ['The loss is in the skin of the conductors, which holds well enough from 30 to 500 MHz; that in the insulation is left out.', 'The cable is dry and new.'],
   compute: attenuationByRoot,
-  notApplicable: q => (inRange(q.frequencyMHz) && inRange(q.knownMHz)
-    ? null : `attenuation by the root of the frequency holds from ${scaledRangeMHz.fromMHz} to ${scaledRangeMHz.toMHz} MHz, and ${inRange(q.frequencyMHz) ? q.knownMHz : q.frequencyMHz} MHz is outside`),
+  notApplicable: q => (inRange(q.frequencyMHz) && inRange(q.statedFrequencyMHz)
+    ? null : `attenuation by the root of the frequency holds from ${scaledRangeMHz.fromMHz} to ${scaledRangeMHz.toMHz} MHz, and ${inRange(q.frequencyMHz) ? q.statedFrequencyMHz : q.frequencyMHz} MHz is outside`),
   checks: rows.map(([kind, per100Ft, expected]) => ({
     origin: 'by hand', place: `${kind}, ${per100Ft} dB/100 ft at 150 MHz: ${per100Ft} / 0.3048 · √(160/150) = ${per100Ft} · 3.28084 · 1.03280`,
-    input: { knownDbPer100M: per100Ft / 0.3048, knownMHz: 150, frequencyMHz: 160 }, expected: { attenuationDbPer100M: expected }, tolerance: 0.006,
+    input: { statedAttenuationDbPer100M: per100Ft / 0.3048, statedFrequencyMHz: 150, frequencyMHz: 160 }, expected: { attenuationDbPer100M: expected }, tolerance: 0.006,
   })),
 }

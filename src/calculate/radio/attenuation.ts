@@ -13,7 +13,7 @@ export function attenuationOf(coax: Coax | null, frequencyMHz: number): Attenuat
   const kind = coaxKinds.find(key => key === coax?.kind)
   return kind === undefined
     ? { status: 'not computed', method: attenuationByRootMethod.id, reason: 'neither the kind of its cable nor its maker’s attenuation is recorded' }
-    : runMethod(attenuationByRootMethod, { knownDbPer100M: tableDbPer100M(kind), knownMHz: tableFrequencyMHz, frequencyMHz })
+    : runMethod(attenuationByRootMethod, { statedAttenuationDbPer100M: tableDbPer100M(kind), statedFrequencyMHz: tableFrequencyMHz, frequencyMHz })
 }
 
 const tableDbPer100M = (kind: CoaxKindKey): number => lossDbPer100FtByKind[kind] / mPerFt
@@ -22,7 +22,7 @@ function statedBy(points: Coax['attenuation'], frequencyMHz: number): Attenuatio
   const exact = points.find(point => point.frequencyMHz === frequencyMHz)
   if (exact !== undefined) return { status: 'stated', attenuationDbPer100M: exact.lossDbPer100M }
   const [first] = points
-  if (points.length === 1) return runMethod(attenuationByRootMethod, { knownDbPer100M: first!.lossDbPer100M, knownMHz: first!.frequencyMHz, frequencyMHz })
+  if (points.length === 1) return runMethod(attenuationByRootMethod, { statedAttenuationDbPer100M: first!.lossDbPer100M, statedFrequencyMHz: first!.frequencyMHz, frequencyMHz })
   const lower = points.findLast(point => point.frequencyMHz < frequencyMHz)
   const upper = points.find(point => point.frequencyMHz > frequencyMHz)
   if (lower === undefined || upper === undefined) {
@@ -30,6 +30,6 @@ function statedBy(points: Coax['attenuation'], frequencyMHz: number): Attenuatio
     return { status: 'not computed', method: attenuationBetweenPointsMethod.id, reason: `its maker’s attenuation is recorded from ${from} to ${to}, and ${say('frequencyMHz', frequencyMHz)} is outside` }
   }
   return runMethod(attenuationBetweenPointsMethod, {
-    lowerMHz: lower.frequencyMHz, lowerDbPer100M: lower.lossDbPer100M, upperMHz: upper.frequencyMHz, upperDbPer100M: upper.lossDbPer100M, frequencyMHz,
+    lowerFrequencyMHz: lower.frequencyMHz, lowerAttenuationDbPer100M: lower.lossDbPer100M, upperFrequencyMHz: upper.frequencyMHz, upperAttenuationDbPer100M: upper.lossDbPer100M, frequencyMHz,
   })
 }

@@ -12,7 +12,7 @@ import { skyBlockedBy, skyBlockedMethod } from './sky-blocked.calc.js'
 const degree = Math.PI / 180
 const stepDeg = 1
 
-interface Hidden { readonly structureTag: Tag; readonly lowestDeg: number; readonly highestDeg: number }
+interface Hidden { readonly structureTag: Tag; readonly lowestElevationDeg: number; readonly highestElevationDeg: number }
 
 export function skyViewOf(vessel: Vessel, { tag, use, part }: AntennaUse): SkyView {
   const without = (gap: string): SkyView => ({ tag, blockedPercent: null, sectors: [], comparison: null, example: null, gap })
@@ -43,7 +43,7 @@ export function hiddenAt([x, y, z]: Position, structures: readonly Structure[], 
     const [foot, top] = [Math.min(fromM[2], toM[2]) - z, Math.max(fromM[2], toM[2]) - z]
     const highest = Math.atan2(top, top > 0 ? near : far)
     const lowest = Math.atan2(foot, foot > 0 ? far : near)
-    return highest <= skyFromElevationDeg * degree ? [] : [{ structureTag: tag, lowestDeg: Math.max(lowest / degree, skyFromElevationDeg), highestDeg: highest / degree }]
+    return highest <= skyFromElevationDeg * degree ? [] : [{ structureTag: tag, lowestElevationDeg: Math.max(lowest / degree, skyFromElevationDeg), highestElevationDeg: highest / degree }]
   })
 }
 
@@ -58,11 +58,11 @@ function crossing(from: number, to: number, direction: number): readonly [number
 /** Share of the whole sky at one degree; where boxes stand behind one another each elevation counts once. */
 function shareOf(hidden: readonly Hidden[]): number {
   let [share, reached] = [0, skyFromElevationDeg]
-  for (const { lowestDeg, highestDeg } of hidden.toSorted((a, b) => a.lowestDeg - b.lowestDeg)) {
-    const fromDeg = Math.max(lowestDeg, reached)
-    if (highestDeg <= fromDeg) continue
-    share += skyBlockedBy({ widthDeg: stepDeg, lowestDeg: fromDeg, highestDeg, skyFromDeg: skyFromElevationDeg }).blockedPercent
-    reached = highestDeg
+  for (const { lowestElevationDeg, highestElevationDeg } of hidden.toSorted((a, b) => a.lowestElevationDeg - b.lowestElevationDeg)) {
+    const fromDeg = Math.max(lowestElevationDeg, reached)
+    if (highestElevationDeg <= fromDeg) continue
+    share += skyBlockedBy({ widthDeg: stepDeg, lowestElevationDeg: fromDeg, highestElevationDeg, skyFromElevationDeg }).blockedPercent
+    reached = highestElevationDeg
   }
   return share
 }
@@ -71,8 +71,8 @@ function exampleOf(degrees: readonly (readonly Hidden[])[]): SkyView['example'] 
   const single = degrees.map((hidden, i) => ({ bearingDeg: (i + 0.5) * stepDeg, hidden })).filter(({ hidden }) => hidden.length === 1)
   const [most] = single.toSorted((a, b) => shareOf(b.hidden) - shareOf(a.hidden))
   if (most === undefined) return null
-  const { lowestDeg, highestDeg } = most.hidden[0]!
-  return { bearingDeg: most.bearingDeg, outcome: runMethod(skyBlockedMethod, { widthDeg: stepDeg, lowestDeg, highestDeg, skyFromDeg: skyFromElevationDeg }) }
+  const { lowestElevationDeg, highestElevationDeg } = most.hidden[0]!
+  return { bearingDeg: most.bearingDeg, outcome: runMethod(skyBlockedMethod, { widthDeg: stepDeg, lowestElevationDeg, highestElevationDeg, skyFromElevationDeg }) }
 }
 
 /** Degrees next to one another at which something hides; one that runs through the bow is one. */
@@ -92,7 +92,7 @@ function sectorsOf(degrees: readonly (readonly Hidden[])[]): readonly SkySector[
     fromDeg: (first % degrees.length) * stepDeg,
     toDeg: ((first + hidden.length - 1) % degrees.length + 1) * stepDeg,
     structureTags: [...new Set(hidden.flat().map(({ structureTag }) => structureTag))],
-    highestDeg: Math.max(...hidden.flat().map(({ highestDeg }) => highestDeg)),
+    highestElevationDeg: Math.max(...hidden.flat().map(({ highestElevationDeg }) => highestElevationDeg)),
     blockedPercent: hidden.reduce((sum, each) => sum + shareOf(each), 0),
   })).toSorted((a, b) => a.fromDeg - b.fromDeg)
 }

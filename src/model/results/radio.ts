@@ -157,13 +157,13 @@ export interface SkyView {
   readonly example: { readonly bearingDeg: number; readonly outcome: Outcome<SkyShare, { blockedPercent: number }> } | null
   readonly gap: string | null
 }
-type SkyShare = { widthDeg: number; lowestDeg: number; highestDeg: number; skyFromDeg: number }
+type SkyShare = { widthDeg: number; lowestElevationDeg: number; highestElevationDeg: number; skyFromElevationDeg: number }
 /** Hidden without a break, clockwise from the bow. */
 export interface SkySector {
   readonly fromDeg: number
   readonly toDeg: number
   readonly structureTags: readonly Tag[]
-  readonly highestDeg: number
+  readonly highestElevationDeg: number
   readonly blockedPercent: number
 }
 

@@ -2,12 +2,13 @@
 import { cite } from '../../../references/bibliography.js'
 import { type ChainStep, lossOf, type RadioChain } from '../../../model/results/radio.js'
 import { cableLoss, aisCableLossPreferred } from '../../../references/basis/radio-rules.js'
+import { usualConnector } from '../../../references/tables/coax-attenuation.js'
 import { say, sayForWorking } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
 import { sayOrDash } from '../../say.js'
-import { tableOf } from '../../tables.js'
-import { joined, lineBreak, muted, verdict } from '../../text.js'
-import type { Block, Inline, Text } from '../../view-model.js'
+import { plainText, tableOf } from '../../tables.js'
+import { dash, joined, lineBreak, muted, verdict } from '../../text.js'
+import type { Block, Inline, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 
 export function chainBlocks(context: ViewContext): readonly Block[] {
@@ -34,11 +35,11 @@ export function chainBlocks(context: ViewContext): readonly Block[] {
       ],
     }),
     ...sharedBlocks(context),
-    ...chains.filter(({ steps }) => steps.length > 0).flatMap(chain => wayBlocks(context, chain)),
+    ...chains.filter(({ steps }) => steps.length > 0).map(chain => wayTable(context, chain)),
   ]
 }
 
-const lossText = ({ lossDb, comparison }: RadioChain): Text => (lossDb === null ? [muted('not assessed')]
+const lossText = ({ lossDb, comparison, steps }: RadioChain): Text => (lossDb === null ? [muted('not assessed')] : steps.length === 0 ? dash
   : [`${say('lossDb', lossDb)} `, comparison === null ? '' : verdict(comparison.within ? 'good' : 'warning', comparison.within ? 'within' : 'above limit')])
 
 function antennaText(context: ViewContext, { antennaTag, itemTag, antennaGap, coversFrequency }: RadioChain): Text {
@@ -57,29 +58,38 @@ const sharedBlocks = (context: ViewContext): readonly Block[] => context.results
   ],
 }))
 
-function wayBlocks(context: ViewContext, chain: RadioChain): readonly Block[] {
-  const { itemTag, service, antennaTag, steps, lossDb, power, radiated } = chain
-  const title = `${service} of ${itemTag}`
-  return [
-    tableOf(steps, {
-      id: `radio-way-${itemTag}-${antennaTag}-${service}`.toLowerCase().replace(/[^a-z0-9]+/g, '-'),
-      caption: `${title} to ${antennaTag}, step by step`,
-      empty: '',
-      columns: [
-        { title: 'Step', width: 'text', cell: step => stepText(context, step) },
-        { title: 'Length', width: 'number', cell: step => sayOrDash('cableLengthM', step.is === 'cable' && step.loss.status === 'computed' ? step.loss.input.cableLengthM : null, context.vessel) },
-        { title: 'Connectors', width: 'number', cell: step => [step.is === 'cable' && step.loss.status === 'computed' ? String(step.loss.input.connectorCount) : '–'] },
-        { title: 'Loss', width: 'number', cell: step => (lossOf(step) === null ? [muted('not assessed')] : [say('lossDb', lossOf(step)!)]) },
-      ],
-      note: lossDb === null ? [] : [`Sum ${sayForWorking('lossDb', lossDb, 'result')}.`],
-    }),
-    ...steps.flatMap((step): readonly Block[] => (step.is === 'ports' ? [] : [
-      ...(step.attenuation.status === 'computed' ? [workingOf(context, `Attenuation of ${step.cableTag}`, step.attenuation)] : []),
-      workingOf(context, `Loss of ${step.cableTag}`, step.loss, { remarks: step.attenuation.status === 'stated' ? [{ label: 'attenuation', text: 'as its maker states it at this frequency' }] : [] }),
-    ])),
-    workingOf(context, `Power at the antenna, ${title}`, power),
-    workingOf(context, `Radiated power, ${title}`, radiated),
-  ]
+const titleOf = ({ service, itemTag, antennaTag }: RadioChain): string => `${service} of ${itemTag} to ${antennaTag}`
+
+const wayTable = (context: ViewContext, chain: RadioChain): Table => tableOf(chain.steps, {
+  id: `radio-way-${titleOf(chain)}`.toLowerCase().replace(/[^a-z0-9]+/g, '-'),
+  caption: `${titleOf(chain)}, step by step`,
+  empty: '',
+  columns: [
+    { title: 'Step', width: 'text', cell: step => stepText(context, step) },
+    { title: 'Attenuation', width: 'number', cell: step => sayOrDash('attenuationDbPer100M', computedLoss(step)?.attenuationDbPer100M, context.vessel) },
+    { title: 'Length', width: 'number', cell: step => sayOrDash('cableLengthM', computedLoss(step)?.cableLengthM, context.vessel) },
+    { title: 'Connectors', width: 'number', cell: step => [String(computedLoss(step)?.connectorCount ?? '–')] },
+    { title: 'Loss', width: 'number', cell: step => (lossOf(step) === null ? [muted('not assessed')] : [say('lossDb', lossOf(step)!)]) },
+  ],
+  ...(chain.lossDb === null ? {} : { note: [`Attenuation times length, and ${say('lossDb', usualConnector.lossDb)} for each connector. Sum ${sayForWorking('lossDb', chain.lossDb, 'result')}.`] }),
+})
+
+const computedLoss = (step: ChainStep) => (step.is === 'cable' && step.loss.status === 'computed' ? step.loss.input : null)
+
+/** The sums of each way, in its order; of a cable that several use at one frequency once. */
+export function chainWorkings(context: ViewContext): readonly Block[] {
+  const workings = context.results.radio.chains.filter(({ antennaTag }) => antennaTag !== null).flatMap(chain => {
+    const at = ` at ${sayForWorking('frequencyMHz', chain.frequencyMHz)}`
+    return [
+      ...chain.steps.flatMap(step => (step.is === 'ports' ? [] : [
+        ...(step.attenuation.status === 'computed' ? [workingOf(context, `Attenuation of ${step.cableTag}${at}`, step.attenuation)] : []),
+        workingOf(context, `Loss of ${step.cableTag}${at}`, step.loss, { remarks: step.attenuation.status === 'stated' ? [{ label: 'attenuation', text: 'as its maker states it at this frequency' }] : [] }),
+      ])),
+      ...(chain.steps.length === 0 ? [] : [workingOf(context, `Power at the antenna, ${titleOf(chain)}`, chain.power)]),
+      workingOf(context, `Radiated power, ${titleOf(chain)}`, chain.radiated),
+    ]
+  })
+  return [...new Map(workings.map(working => [working.is === 'working' ? working.title : plainText(working.text), working])).values()]
 }
 
 const stepText = ({ named }: ViewContext, step: ChainStep): Text =>

@@ -9,6 +9,8 @@ import { lineBreak, muted, verdict } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 
+export const beamWorkings = (context: ViewContext): readonly Block[] => context.results.radio.radars.map(({ tag, blind }) => workingOf(context, `Nearest that ${tag} sees on the water`, blind))
+
 export const clearanceBlocks = (context: ViewContext): readonly Block[] => [...separationBlocks(context), ...context.results.radio.radars.flatMap(radar => beamBlocks(context, radar))]
 
 // --- antennas against one another ------------------------------------------------------------------------------------
@@ -18,7 +20,7 @@ function separationBlocks(context: ViewContext): readonly Block[] {
   return [
     { is: 'heading', text: 'Antennas against one another', anchor: 'separation' },
     { is: 'paragraph', text: ['What one antenna sends, its neighbour receives at full strength. Straight above or below the other, antennas hear least of one another. The maker’s word comes first, then the rules for ships where an AIS of class A is concerned, then common practice of small craft.'] },
-    tableOf(separations, {
+    tableOf(separations.toSorted((a, b) => a.comparison.margin - b.comparison.margin), {
       id: 'radio-separation',
       caption: 'Distances between antennas',
       empty: '',
@@ -62,7 +64,7 @@ function beamBlocks(context: ViewContext, { tag, scannerHeightM, verticalBeamDeg
       },
       beamTable(context, tag, meets),
     ] : []),
-    workingOf(context, `Nearest that ${tag} sees on the water`, blind),
+    ...(blind.status === 'computed' ? [{ is: 'paragraph' as const, text: [`Nearer than ${say('blindDistanceM', blind.output.blindDistanceM, context.vessel)} the beam passes over the water.`] }] : []),
   ]
 }
 

@@ -1,11 +1,12 @@
 /** Where people must not be while something transmits. */
 import { cite } from '../../../references/bibliography.js'
 import type { Exposure, ExposureOutcome } from '../../../model/results/radio.js'
+import { voiceDuty } from '../../../references/tables/exposure-limits.js'
 import { say, sayForWorking } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
 import { lineBreak, muted, verdict } from '../../text.js'
-import type { Block, Text } from '../../view-model.js'
+import type { Block, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 
 export function exposureBlocks(context: ViewContext): readonly Block[] {
@@ -30,7 +31,7 @@ export function exposureBlocks(context: ViewContext): readonly Block[] {
       ],
       note: ['Rounded up to the next 10 cm. Nearest person: from any part of a person standing there, feet to head, to the nearest part of the antenna; of a radar people clear of its beam do not count.'],
     }),
-    ...exposures.flatMap(exposure => exposureDetail(context, exposure)),
+    limitTable(context, exposures),
   ]
 }
 
@@ -48,35 +49,27 @@ function nearestText(context: ViewContext, { people, gap, of }: Exposure): Text 
   ]
 }
 
-function exposureDetail(context: ViewContext, exposure: Exposure): readonly Block[] {
-  const { tag, of, distances, meanPower, radiated, rotating, dutyPercent, lossTakenOff } = exposure
-  const [first] = distances
-  const remark = of === 'radar' || lossTakenOff ? [] : [{ label: 'loss of the cable', text: 'not known and not taken off' }]
-  return [
-    ...(meanPower === null ? [] : [workingOf(context, `Mean power of ${tag}`, meanPower)]),
-    // Of an antenna whose loss is known the sum stands with its way.
-    ...(of === 'radar' || !lossTakenOff || exposure.itemTag === tag ? [workingOf(context, `Radiated power of ${tag}`, radiated, { remarks: remark })] : []),
-    ...(rotating === null ? [] : [workingOf(context, `${tag} turning`, rotating)]),
-    ...(first === undefined ? [] : [
-      tableOf(distances, {
-        id: `radio-exposure-${tag.toLowerCase()}`,
-        caption: `${tag}: distances by limit`,
-        empty: '',
-        columns: [
-          { title: 'Limit', width: 'text', cell: ({ title, people }) => [title, lineBreak, muted(people === 'general' ? 'general public' : 'at work, informed')] },
-          { title: 'Density', width: 'number', cell: ({ limit, averaging }) => [say('limitWPerM2', limit.value), lineBreak, muted(`over ${averaging}`)] },
-          { title: of === 'radar' ? 'Beam at rest' : 'Without a break', width: 'number', cell: ({ steady }) => distanceText(context, steady) },
-          ...(distances.every(({ usual }) => usual === null) ? [] : [{
-            title: of === 'radar' ? 'Turning' : `Sending ${sayForWorking('dutyPercent', dutyPercent)} of the time`, width: 'number' as const,
-            cell: ({ usual }: typeof first) => distanceText(context, usual),
-          }]),
-        ],
-        note: [`Rounded up to the next centimetre. ${[...new Set(distances.map(({ limit }) => cite(limit.citation)))].join('; ')}.`],
-      }),
-      workingOf(context, `Distance to keep from ${tag}, ${first.title}, general public`, first.steady),
-    ]),
-  ]
-}
+const limitTable = (context: ViewContext, exposures: readonly Exposure[]): Table => tableOf(exposures.flatMap(({ tag, of, dutyPercent, distances }) => distances.map(row => ({ tag, of, dutyPercent, ...row }))), {
+  id: 'radio-exposure-limits',
+  caption: 'Distances by limit',
+  empty: 'Of nothing that transmits is enough recorded.',
+  columns: [
+    { title: 'From', width: 'tag', cell: ({ tag }) => [context.tag(tag)] },
+    { title: 'Limit', width: 'text', cell: ({ title, people }) => [title, lineBreak, muted(people === 'general' ? 'general public' : 'at work, informed')] },
+    { title: 'Density', width: 'number', cell: ({ limit, averaging }) => [say('limitWPerM2', limit.value), lineBreak, muted(`over ${averaging}`)] },
+    { title: 'Without a break', width: 'number', cell: ({ of, steady }) => [...distanceText(context, steady), ...(of === 'radar' ? [lineBreak, muted('beam at rest')] : [])] },
+    { title: 'As a rule', width: 'number', cell: ({ of, dutyPercent, usual }) => [...distanceText(context, usual), ...(usual === null ? [] : [lineBreak, muted(of === 'radar' ? 'turning' : `sending ${sayForWorking('dutyPercent', dutyPercent)} of the time`)])] },
+  ],
+  note: [`Rounded up to the next centimetre. ${[...new Set(exposures.flatMap(({ distances }) => distances.map(({ limit }) => cite(limit.citation))))].join('; ')}. A voice radio sends half of the time (${cite(voiceDuty.citation)}).`],
+})
+
+export const exposureWorkings = (context: ViewContext): readonly Block[] => context.results.radio.exposures.flatMap(({ tag, of, distances: [first], meanPower, radiated, rotating, lossTakenOff }) => [
+  ...(meanPower === null ? [] : [workingOf(context, `Mean power of ${tag}`, meanPower)]),
+  // Of an antenna whose loss is known the sum stands with its way.
+  ...(of === 'radar' || !lossTakenOff ? [workingOf(context, `Radiated power of ${tag}`, radiated, { remarks: of === 'radar' ? [] : [{ label: 'loss of the cable', text: 'not known and not taken off' }] })] : []),
+  ...(rotating === null ? [] : [workingOf(context, `Radiated power of ${tag}, turning`, rotating)]),
+  ...(first === undefined ? [] : [workingOf(context, `Distance to keep from ${tag} by ${first.title}, general public`, first.steady)]),
+])
 
 /** Never less than it is. */
 const distanceText = ({ vessel }: ViewContext, outcome: ExposureOutcome | null): Text =>

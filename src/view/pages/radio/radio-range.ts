@@ -14,7 +14,6 @@ const kinds = { radio: 'radio', radar: 'radar', eye: 'the eye' } as const
 export function rangeBlocks(context: ViewContext): readonly Block[] {
   const { ranges } = context.results.radio
   if (ranges.length === 0) return []
-  const firstOf = (of: OwnRange['of']) => ranges.find(range => range.of === of)
   return [
     { is: 'heading', text: 'How far it reaches', anchor: 'range' },
     { is: 'paragraph', text: ['VHF, radar and the eye reach to the horizon and little beyond; the height of both ends decides. A handheld radio at the rail reaches other small boats over a few miles only.'] },
@@ -30,11 +29,13 @@ export function rangeBlocks(context: ViewContext): readonly Block[] {
           cell: ({ to }: OwnRange) => { const outcome = to[i]!.outcome; return outcome.status === 'computed' ? [say('rangeNmi', outcome.output.rangeNmi)] : dash },
         })),
       ],
-      note: [`Heights above the waterline: of an antenna the middle of its radiating part, of a person the top of the head. Of the partners: ${cite(partnersCitation)}.`],
-    }),
-    ...(['radio', 'radar', 'eye'] as const).flatMap((of): readonly Block[] => {
-      const range = firstOf(of)
-      return range === undefined ? [] : [workingOf(context, `Range of ${kinds[of]}, from ${range.tag} to a coast station`, range.to[0]!.outcome)]
+      note: [`2.23, 2.21 or 2.08 NM times the sum of the roots of both heights in metres, for radio, radar and the eye. Heights above the waterline: of an antenna the middle of its radiating part, of a person the top of the head. Of the partners: ${cite(partnersCitation)}.`],
     }),
   ]
 }
+
+/** One of each kind; the others follow from their heights. */
+export const rangeWorkings = (context: ViewContext): readonly Block[] => (['radio', 'radar', 'eye'] as const).flatMap((of): readonly Block[] => {
+  const range = context.results.radio.ranges.find(candidate => candidate.of === of)
+  return range === undefined ? [] : [workingOf(context, `Range of ${kinds[of]}, from ${range.tag} to a coast station`, range.to[0]!.outcome)]
+})

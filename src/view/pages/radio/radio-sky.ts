@@ -26,7 +26,7 @@ export function skyBlocks(context: ViewContext): readonly Block[] {
         { title: 'Planning value', width: 'text', cell: sky => planningText(context, sky) },
       ],
       note: [
-        `The sky from ${say('skyFromDeg', skyFromElevationDeg)} above the horizon to overhead (${cite(skyCitation)}), against the boxes of the recorded structures. People, sails and other antennas are left out. `
+        `The sky from ${say('skyFromElevationDeg', skyFromElevationDeg)} above the horizon to overhead (${cite(skyCitation)}), against the boxes of the recorded structures. People, sails and other antennas are left out. `
         + 'The planning values are common practice without a source.',
       ],
     }),
@@ -37,14 +37,16 @@ export function skyBlocks(context: ViewContext): readonly Block[] {
       columns: [
         { title: 'Antenna', width: 'tag', cell: ({ tag }) => [context.tag(tag)] },
         { title: 'Clockwise from the bow', width: 'short', cell: ({ fromDeg, toDeg }) => [`${Math.round(fromDeg)}° to ${Math.round(toDeg)}°`] },
-        { title: 'Up to', width: 'number', cell: ({ highestDeg }) => [say('highestDeg', highestDeg)] },
+        { title: 'Up to', width: 'number', cell: ({ highestElevationDeg }) => [say('highestElevationDeg', highestElevationDeg)] },
         { title: 'By', width: 'text', cell: ({ structureTags }) => joined(structureTags.map(context.named)) },
         { title: 'Of the sky', width: 'number', cell: ({ blockedPercent }) => [say('blockedPercent', blockedPercent)] },
       ],
     })]),
-    ...skies.flatMap(({ tag, example }) => (example === null ? [] : [workingOf(context, `Sky hidden from ${tag} at ${example.bearingDeg}° from the bow, one degree of the sum`, example.outcome)])),
   ]
 }
+
+export const skyWorkings = (context: ViewContext): readonly Block[] => context.results.radio.skies.flatMap(({ tag, example }) =>
+  (example === null ? [] : [workingOf(context, `Sky hidden from ${tag} at ${example.bearingDeg}° from the bow, one degree of the sum`, example.outcome)]))
 
 function planningText({ vessel }: ViewContext, { comparison, gap }: SkyView): Text {
   if (comparison === null) return [muted(gap ?? '')]

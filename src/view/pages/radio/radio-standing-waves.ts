@@ -37,13 +37,15 @@ export function standingWaveBlocks(context: ViewContext): readonly Block[] {
       ],
       note: [`Limit of the antenna: ${[...new Set(standingWaves.map(({ limit }) => `${say('vswrFactor', limit.value)}, ${cite(limit.citation)}`))].join('; ')}.`],
     }),
-    ...standingWaves.filter(({ supersededBy }) => supersededBy === null).flatMap(({ number, reading, expected, atAntenna }) => [
-      workingOf(context, `Reading ${number}`, reading),
-      ...(expected.status === 'computed' ? [workingOf(context, `Reading ${number}: what an antenna on its limit would give there`, expected)] : []),
-      workingOf(context, `Reading ${number}: at the antenna`, atAntenna),
-    ]),
   ]
 }
+
+export const standingWaveWorkings = (context: ViewContext): readonly Block[] =>
+  context.results.radio.standingWaves.filter(({ supersededBy }) => supersededBy === null).flatMap(({ number, reading, expected, atAntenna }) => [
+    workingOf(context, `Reading ${number}`, reading),
+    ...(expected.status === 'computed' ? [workingOf(context, `Reading ${number}: what an antenna on its limit would give there`, expected)] : []),
+    workingOf(context, `Reading ${number}: at the antenna`, atAntenna),
+  ])
 
 function atAntennaText({ vessel }: ViewContext, { atAntenna, limit, verdict: of, gap, supersededBy }: StandingWaveCheck): Text {
   if (supersededBy !== null) return [muted(`replaced by reading ${supersededBy}`)]

@@ -8,12 +8,13 @@ import { tableOf } from '../../tables.js'
 import { counted, joined } from '../../text.js'
 import type { Block, Page, Text } from '../../view-model.js'
 import { calloutOf } from '../safety.view.js'
-import { chainBlocks } from './radio-chains.js'
-import { clearanceBlocks } from './radio-clearance.js'
-import { exposureBlocks } from './radio-exposure.js'
-import { rangeBlocks } from './radio-range.js'
-import { skyBlocks } from './radio-sky.js'
-import { standingWaveBlocks } from './radio-standing-waves.js'
+import { chainBlocks, chainWorkings } from './radio-chains.js'
+import { drawingBlocks } from './radio-drawing.js'
+import { beamWorkings, clearanceBlocks } from './radio-clearance.js'
+import { exposureBlocks, exposureWorkings } from './radio-exposure.js'
+import { rangeBlocks, rangeWorkings } from './radio-range.js'
+import { skyBlocks, skyWorkings } from './radio-sky.js'
+import { standingWaveBlocks, standingWaveWorkings } from './radio-standing-waves.js'
 
 export function radioPages(context: ViewContext): readonly Page[] {
   const { radio } = context.results
@@ -29,6 +30,7 @@ export function radioPages(context: ViewContext): readonly Page[] {
     blocks: [
       ...cautionBlocks(context),
       ...summaryBlocks(context),
+      ...drawingBlocks(context),
       ...chainBlocks(context),
       ...rangeBlocks(context),
       ...clearanceBlocks(context),
@@ -36,6 +38,7 @@ export function radioPages(context: ViewContext): readonly Page[] {
       ...skyBlocks(context),
       ...standingWaveBlocks(context),
       ...closingBlocks(context),
+      ...workingBlocks(context),
     ],
   }]
 }
@@ -68,6 +71,11 @@ function summaryBlocks(context: ViewContext): readonly Block[] {
 
 const joinedRange = (rangesNmi: readonly number[]): string =>
   (rangesNmi.length === 0 ? 'not assessed' : `from ${say('rangeNmi', Math.min(...rangesNmi))} (to a handheld) to ${say('rangeNmi', Math.max(...rangesNmi))} (to a coast station)`)
+
+function workingBlocks(context: ViewContext): readonly Block[] {
+  const workings = [chainWorkings, rangeWorkings, beamWorkings, exposureWorkings, skyWorkings, standingWaveWorkings].flatMap(of => of(context))
+  return workings.length === 0 ? [] : [{ is: 'heading', text: 'The sums', anchor: 'sums' }, ...workings]
+}
 
 function closingBlocks(context: ViewContext): readonly Block[] {
   const { notAssessed } = context.results.radio
