@@ -27,10 +27,10 @@ function separationBlocks(context: ViewContext): readonly Block[] {
       level: ({ comparison }) => (comparison.within ? null : 'warning'),
       columns: [
         { title: 'Between', width: 'text', cell: ({ aTag, bTag }) => [...context.named(aTag), lineBreak, ...context.named(bTag)] },
+        { title: 'Asked for', width: 'text', cell: pair => ruleText(context, pair) },
         { title: 'Horizontal', width: 'number', cell: ({ horizontalM }) => [say('horizontalM', horizontalM, context.vessel)] },
         { title: 'Vertical', width: 'number', cell: ({ verticalM }) => [say('verticalM', verticalM, context.vessel)] },
         { title: 'Nearest', width: 'number', cell: ({ distanceM }) => [say('distanceM', distanceM, context.vessel)] },
-        { title: 'Asked for', width: 'text', cell: pair => ruleText(context, pair) },
       ],
       note: [
         'Between the nearest points of the radiating parts; vertical is 0 where one stands beside the other. '
