@@ -37,8 +37,9 @@ function ofChain(vessel: Vessel, chain: RadioChain, antenna: AntennaUse): Exposu
   const deciding = decidingOf(distances, null)
   return {
     of: 'antenna', tag: antenna.tag, itemTag, service, frequencyMHz, lossTakenOff: power.status === 'computed', meanPower: null, radiated, rotating: null, distances, deciding, dutyPercent,
-    people: deciding === null || antenna.part === null ? [] : peopleNear(vessel, antenna.part, deciding, () => true),
-    gap: radiated.status === 'not computed' ? radiated.reason : deciding === null ? 'no limit is known at its frequency' : gapOfPlaces(vessel, antenna.part),
+    people: deciding === null || antenna.part === null || antenna.use === 'satellite' ? [] : peopleNear(vessel, antenna.part, deciding, () => true),
+    gap: radiated.status === 'not computed' ? radiated.reason : deciding === null ? 'no limit is known at its frequency'
+      : antenna.use === 'satellite' ? 'it sends in a beam that follows its satellite; keep the distance that its maker states' : gapOfPlaces(vessel, antenna.part),
   }
 }
 

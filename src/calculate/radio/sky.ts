@@ -39,7 +39,7 @@ export function hiddenAt([x, y, z]: Position, structures: readonly Structure[], 
     const alongX = crossing(fromM[0] - x, toM[0] - x, ahead)
     const alongY = crossing(fromM[1] - y, toM[1] - y, aside)
     const [near, far] = [Math.max(alongX[0], alongY[0], 0), Math.min(alongX[1], alongY[1])]
-    if (far <= near) return []
+    if (far < near || far <= 0) return []
     const [foot, top] = [Math.min(fromM[2], toM[2]) - z, Math.max(fromM[2], toM[2]) - z]
     const highest = Math.atan2(top, top > 0 ? near : far)
     const lowest = Math.atan2(foot, foot > 0 ? far : near)

@@ -20,6 +20,8 @@ export const shipSeparation = {
   horizontal: { relation: 'at least', value: 10, citation: { source: 'imo-sn-circ-227', place: 'annex 2.2.1: on the same level as the main VHF antenna' } },
   radar: { relation: 'at least', value: 3, citation: { source: 'imo-sn-circ-227', place: 'annex 2.2.1: from radar and other transmitters' } },
 } as const satisfies Record<string, Limit>
+/** Advice for ships, printed and not held against: small craft have not the room. */
+export const gnssShipAdvice: Limit = { relation: 'at least', value: 3, citation: { source: 'ais-manuals', place: 'GNSS antenna from transmitters of high power, and out of their beams' } }
 /** Off the line by no more counts as directly above or below. Our reading: the circular gives no tolerance. */
 export const noOffsetM = 0.3
 /** AIS of class A sends with 12.5 W, of class B with 5 W at most. From memory, ITU-R M.1371. */

@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest'
 import { apart, elevationFrom } from '../../../src/calculate/radio/geometry.js'
 import type { Part } from '../../../src/model/results/radio.js'
 import type { Vessel } from '../../../src/model/vessel.js'
-import { aVessel } from '../../support/vessel-builder.js'
-import { aPlace, aTransmitter, coax, gnss, idsOf, radio, radioBoat, radioOf, reasonsOf, scanner, stated, whip } from './support.js'
+import { anEquipment, aVessel } from '../../support/vessel-builder.js'
+import { aPlace, anAntenna, aTransmitter, coax, gnss, idsOf, radio, radioBoat, radioOf, reasonsOf, scanner, stated, whip } from './support.js'
 
 const part = fc.record({
   forwardM: fc.double({ min: -20, max: 20, noNaN: true }), toPortM: fc.double({ min: -5, max: 5, noNaN: true }), footM: fc.double({ min: -1, max: 20, noNaN: true }), lengthM: fc.double({ min: 0, max: 6, noNaN: true }),
@@ -142,6 +142,14 @@ describe('people near a VHF antenna', () => {
       cables: [coax('W1', 'T1:antenna', 'T11'), coax('W2', 'T2:antenna', 'T11')],
     })).exposures
     expect(exposure!.itemTag).toBe('T1')
+  })
+  it('keep from an antenna that follows a satellite what its maker states', () => {
+    const results = radioOf(aVessel({
+      equipment: [anEquipment({ tag: 'T5', kind: 'satellite antenna', positionM: [4, 0, 4], antenna: anAntenna({ gainDbi: 10, fromMHz: 1600, toMHz: 1700 }), transmitters: [aTransmitter({ service: 'satellite telephone', terminal: null, frequencyMHz: 1640 })] })],
+      standingPlaces: [aPlace('H1', [4, 1, 3])],
+    }))
+    expect(results.exposures[0]!.people).toEqual([])
+    expect(reasonsOf(results, 'T5')).toContain('exposure of people: it sends in a beam that follows its satellite; keep the distance that its maker states')
   })
   it('are not assessed without gain, position or places', () => {
     const reasons = (vessel: Vessel) => reasonsOf(radioOf(vessel), 'T11')

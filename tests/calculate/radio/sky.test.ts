@@ -3,7 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Position, Structure } from '../../../src/model/vessel.js'
 import { anEquipment, aVessel } from '../../support/vessel-builder.js'
-import { aStructure, gnss, idsOf, radioOf, reasonsOf } from './support.js'
+import { aStructure, coax, gnss, idsOf, radioOf, reasonsOf } from './support.js'
 
 const viewOf = (structures: readonly Structure[], at: Position = [0, 0, 0]) => radioOf(aVessel({ equipment: [gnss('B1', at)], structures })).skies[0]!
 const sharePercent = (structures: readonly Structure[], at?: Position): number => viewOf(structures, at).blockedPercent!
@@ -15,6 +15,10 @@ const skySolidAngle = 2 * Math.PI * (1 - Math.sin((5 * Math.PI) / 180))
 describe('what is hidden', () => {
   it('by a wall without end is half of the sky', () => {
     expect(sharePercent([aStructure('S1', [1, -1e7, -1e7], [2, 1e7, 1e7])])).toBeCloseTo(50, 4)
+  })
+  it('by a wall without thickness as well, and by one that it stands in nothing', () => {
+    expect(sharePercent([aStructure('S1', [1, -1e7, -1e7], [1, 1e7, 1e7])])).toBeCloseTo(50, 4)
+    expect(sharePercent([aStructure('S1', [0, -1e7, -1e7], [0, 1e7, 1e7])])).toBe(0)
   })
   it('by four walls is all of it, and by nothing nothing', () => {
     const walls = ([[1, 0], [-2, 0], [0, 1], [0, -2]] as const).map(([x, y], i) => (x !== 0 ? aStructure(`S${i}`, [x, -1e7, -1], [x + 1, 1e7, 1e7]) : aStructure(`S${i}`, [-1e7, y, -1], [1e7, y + 1, 1e7])))
@@ -75,6 +79,8 @@ describe('planning values', () => {
   })
   it('hold for a receiver with its antenna inside, and not for one with a cable to its antenna', () => {
     expect(found('gnss receiver', 40)).toEqual(['RAD304 B1'])
+    const wired = aVessel({ equipment: [anEquipment({ tag: 'B1', kind: 'gnss receiver', positionM: [0, 0, 0] }), gnss('B2', [-50, 0, 9])], cables: [coax('W1', 'B1', 'B2')], structures: wall(40) })
+    expect(radioOf(wired).skies.map(({ tag }) => tag)).toEqual(['B2'])
   })
   it('are not held against anything without position or structures, nor from inside a structure', () => {
     const reasons = (structures: readonly Structure[], at: Position | null) => reasonsOf(radioOf(aVessel({ equipment: [gnss('B1', at)], structures })), 'B1')

@@ -1,7 +1,7 @@
 /** Antennas against one another, and what stands in the beam of a radar. */
 import { cite } from '../../../references/bibliography.js'
 import type { BeamMeeting, RadarBeam, Separation } from '../../../model/results/radio.js'
-import { practiceSeparation, shipSeparation } from '../../../references/basis/radio-rules.js'
+import { gnssShipAdvice, practiceSeparation, shipSeparation } from '../../../references/basis/radio-rules.js'
 import { say, sayAgainst } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
@@ -34,7 +34,8 @@ function separationBlocks(context: ViewContext): readonly Block[] {
       ],
       note: [
         'Between the nearest points of the radiating parts; vertical is 0 where one stands beside the other. '
-        + `Rules: ${[...Object.values(shipSeparation), ...Object.values(practiceSeparation)].map(({ value, citation }) => `${say('distanceM', value, context.vessel)}, ${cite(citation)}`).join('; ')}.`,
+        + `Rules: ${[...Object.values(shipSeparation), ...Object.values(practiceSeparation)].map(({ value, citation }) => `${say('distanceM', value, context.vessel)}, ${cite(citation)}`).join('; ')}. `
+        + `Advice for ships: ${say('distanceM', gnssShipAdvice.value, context.vessel)}, ${cite(gnssShipAdvice.citation)}.`,
       ],
     }),
   ]

@@ -2,7 +2,8 @@
 import { cite } from '../../../references/bibliography.js'
 import type { Exposure, ExposureOutcome } from '../../../model/results/radio.js'
 import { voiceDuty } from '../../../references/tables/exposure-limits.js'
-import { say, sayForWorking } from '../../../units/format.js'
+import { mPerFt } from '../../../units/convert.js'
+import { say, sayForWorking, type SayOptions } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
 import { lineBreak, muted, verdict } from '../../text.js'
@@ -29,14 +30,14 @@ export function exposureBlocks(context: ViewContext): readonly Block[] {
         { title: 'Keep', width: 'number', cell: exposure => keepText(context, exposure) },
         { title: 'Nearest person', width: 'text', cell: exposure => nearestText(context, exposure) },
       ],
-      note: ['Rounded up to the next 10 cm. Nearest person: from any part of a person standing there, feet to head, to the nearest part of the antenna; of a radar people clear of its beam do not count.'],
+      note: ['Rounded up. Nearest person: from any part of a person standing there, feet to head, to the nearest part of the antenna; of a radar people clear of its beam do not count.'],
     }),
     limitTable(context, exposures),
   ]
 }
 
 const keepText = ({ vessel }: ViewContext, { deciding }: Exposure): Text => (deciding === null ? [muted('not assessed')]
-  : [say('distanceM', deciding.value, vessel), lineBreak, muted(deciding.citation.source === 'makers-data' ? 'by its maker' : 'by 47 CFR 1.1310')])
+  : [sayRoundedUp(deciding.value, vessel), lineBreak, muted(deciding.citation.source === 'makers-data' ? 'by its maker' : 'by 47 CFR 1.1310')])
 
 function nearestText(context: ViewContext, { people, gap, of }: Exposure): Text {
   if (gap !== null) return [muted(`not assessed: ${gap}`)]
@@ -60,7 +61,7 @@ const limitTable = (context: ViewContext, exposures: readonly Exposure[]): Table
     { title: 'Without a break', width: 'number', cell: ({ of, steady }) => [...distanceText(context, steady), ...(of === 'radar' ? [lineBreak, muted('beam at rest')] : [])] },
     { title: 'As a rule', width: 'number', cell: ({ of, dutyPercent, usual }) => [...distanceText(context, usual), ...(usual === null ? [] : [lineBreak, muted(of === 'radar' ? 'turning' : `sending ${sayForWorking('dutyPercent', dutyPercent)} of the time`)])] },
   ],
-  note: [`Rounded up to the next centimetre. ${[...new Set(exposures.flatMap(({ distances }) => distances.map(({ limit }) => cite(limit.citation))))].join('; ')}. A voice radio sends half of the time (${cite(voiceDuty.citation)}).`],
+  note: [`Rounded up. ${[...new Set(exposures.flatMap(({ distances }) => distances.map(({ limit }) => cite(limit.citation))))].join('; ')}. A voice radio sends half of the time (${cite(voiceDuty.citation)}).`],
 })
 
 export const exposureWorkings = (context: ViewContext): readonly Block[] => context.results.radio.exposures.flatMap(({ tag, of, distances: [first], meanPower, radiated, rotating, lossTakenOff }) => [
@@ -71,6 +72,11 @@ export const exposureWorkings = (context: ViewContext): readonly Block[] => cont
   ...(first === undefined ? [] : [workingOf(context, `Distance to keep from ${tag} by ${first.title}, general public`, first.steady)]),
 ])
 
-/** Never less than it is. */
 const distanceText = ({ vessel }: ViewContext, outcome: ExposureOutcome | null): Text =>
-  (outcome?.status === 'computed' ? [say('distanceM', Math.ceil(outcome.output.exposureDistanceM * 100 - 1e-6) / 100, vessel)] : [muted('–')])
+  (outcome?.status === 'computed' ? [sayRoundedUp(outcome.output.exposureDistanceM, vessel)] : [muted('–')])
+
+/** Never less than it is, in whichever unit: to the next centimetre, or tenth of a foot. */
+export const sayRoundedUp = (distanceM: number, { units }: SayOptions): string => {
+  const stepM = units === 'us' ? mPerFt / 10 : 0.01
+  return say('distanceM', Math.ceil(distanceM / stepM - 1e-6) * stepM, { units })
+}

@@ -11,7 +11,7 @@ import { calloutOf } from '../safety.view.js'
 import { chainBlocks, chainWorkings } from './radio-chains.js'
 import { drawingBlocks } from './radio-drawing.js'
 import { beamWorkings, clearanceBlocks } from './radio-clearance.js'
-import { exposureBlocks, exposureWorkings } from './radio-exposure.js'
+import { exposureBlocks, exposureWorkings, sayRoundedUp } from './radio-exposure.js'
 import { rangeBlocks, rangeWorkings } from './radio-range.js'
 import { skyBlocks, skyWorkings } from './radio-sky.js'
 import { standingWaveBlocks, standingWaveWorkings } from './radio-standing-waves.js'
@@ -59,7 +59,7 @@ function summaryBlocks(context: ViewContext): readonly Block[] {
     context.tag(tag), ` ${joinedRange(to.flatMap(({ outcome }) => (outcome.status === 'computed' ? [outcome.output.rangeNmi] : [])))}`,
   ])
   const keep = exposures.flatMap(({ tag, deciding, people }): readonly Text[] => (deciding === null ? []
-    : [[...context.named(tag), `: ${say('distanceM', deciding.value, context.vessel)}`, people.some(({ tooNear }) => tooNear) ? '; somebody can stand nearer' : '']]))
+    : [[...context.named(tag), `: ${sayRoundedUp(deciding.value, context.vessel)}`, people.some(({ tooNear }) => tooNear) ? '; somebody can stand nearer' : '']]))
   const close = separations.filter(({ comparison }) => !comparison.within).map(({ aTag, bTag }): Text => [context.tag(aTag), ' and ', context.tag(bTag)])
   const sky = skies.flatMap(({ tag, blockedPercent }): readonly Text[] => (blockedPercent === null ? [] : [[context.tag(tag), ` ${say('blockedPercent', blockedPercent)} hidden`]]))
   const entry = (label: string, parts: readonly Text[]) => (parts.length === 0 ? [] : [{ label, value: joined(parts, '; ') }])
