@@ -144,8 +144,9 @@ function sharingFindings(vessel: Vessel, chains: readonly RadioChain[]): readonl
   const { equipment } = lookup(vessel)
   const onOne = grouped(chains, ({ antennaTag }) => (antennaTag === null ? [] : [antennaTag]))
   return [...onOne].flatMap(([antennaTag, users]) => {
-    const loose = users.filter((user, i) => users.some((other, j) => i !== j && other.itemTag !== user.itemTag && !meetAtSplitter(user, other, tag => equipment.get(tag))))
+    const loose = users.filter((user, i) => users.some((other, j) => i !== j && !meetAtSplitter(user, other, tag => equipment.get(tag))))
     const tags = [...new Set(loose.map(({ itemTag }) => itemTag))]
+    // Two services of one radio are its own affair.
     return tags.length < 2 ? [] : [find(sharedWithoutSplitter, {
       subject: { kind: 'equipment', id: antennaTag }, field: null, evidence: {}, limit: null, context: { transmitters: tags.join(' and ') },
     })]

@@ -10,7 +10,7 @@ export const lossAboveLimit: FindingKind<{ lossDb: number; powerW: number; anten
   meaning: 'Between transmitter and antenna so much is lost that less than half of the power is radiated. The same loss weakens what is received.',
   message: ({ subject, evidence, limit, context }) => {
     const loss = sayAgainst('lossDb', evidence.lossDb, limit!.value)
-    return `${context?.['service']} of ${subject.id}: ${loss.actual} lost on the way to ${context?.['antenna']}, limit ${loss.limit}; `
+    return `Transmitter ${subject.id}, ${context?.['service']}: ${loss.actual} lost on the way to ${context?.['antenna']}, limit ${loss.limit}; `
       + `${sayForWorking('antennaPowerW', evidence.antennaPowerW, 'result')} of ${sayForWorking('powerW', evidence.powerW)} arrive`
   },
   remedy: () => 'Use a cable of lower loss, take a shorter way, or leave out connectors and splitters.',
@@ -86,7 +86,7 @@ export const standingWaveHidden: FindingKind<{ antennaVswrFactor: number; vswrFa
 export const antennaNotReached: FindingKind<{}> = {
   id: 'RAD201', name: 'antenna-not-reached', since, retired, severity: 'note',
   meaning: 'From a transmitter no way to an antenna is recorded, so that neither loss nor range nor exposure is worked out.',
-  message: ({ subject, context }) => `${context?.['service']} of ${subject.id}: ${context?.['gap']}`,
+  message: ({ subject, context }) => `Transmitter ${subject.id}, ${context?.['service']}: ${context?.['gap']}`,
   remedy: () => 'Record the coaxial cables with the connectors at both ends, and the losses between the connectors of splitters and filters.',
 }
 
@@ -95,7 +95,7 @@ export const aisLossHigh: FindingKind<{ lossDb: number }> = {
   meaning: 'AIS sends with little power; on the way to its antenna more is lost than is preferred.',
   message: ({ subject, evidence, limit, context }) => {
     const loss = sayAgainst('lossDb', evidence.lossDb, limit!.value)
-    return `${context?.['service']} of ${subject.id}: ${loss.actual} lost on the way to ${context?.['antenna']}, preferred at most ${loss.limit}`
+    return `Transmitter ${subject.id}, ${context?.['service']}: ${loss.actual} lost on the way to ${context?.['antenna']}, preferred at most ${loss.limit}`
   },
   remedy: () => 'Use a cable of lower loss or a shorter one where it can be had.',
 }

@@ -53,6 +53,8 @@ describe('two VHF antennas', () => {
   it('keep what a maker asks, be it more or less than practice', () => {
     expect(idsOf(radioOf(two(['T12', [4, 1.5, 4], { clearanceM: 2 }])))).toEqual(['RAD104 T12'])
     expect(idsOf(radioOf(two(['T12', [4, 0.8, 4], { clearanceM: 0.5 }])))).toEqual([])
+    const both = two(['T12', [4, 0.8, 4], { clearanceM: 0.5 }])
+    expect(idsOf(radioOf({ ...both, equipment: both.equipment.map(item => (item.tag === 'T11' ? whip('T11', [4, 0, 4], { lengthM: 2, clearanceM: 1 }) : item)) }))).toEqual(['RAD104 T12'])
   })
   it('without a position are not assessed', () => {
     const results = radioOf(two(['T12', null]))

@@ -59,6 +59,11 @@ describe('where it was read', () => {
   ] as const)('of %s at %s is %s, %d dB before the antenna', (subject, atTag, readAt, lossDb) => {
     expect(first(long, read(subject, 1.1, { atTag }))).toMatchObject({ readAtTag: readAt, lossDb: expect.closeTo(lossDb, 9) })
   })
+  it('of a splitter is its side towards the antenna', () => {
+    const splitter = anEquipment({ tag: 'X1', kind: 'antenna splitter', portLosses: [{ fromTerminal: 'antenna', toTerminal: 'vhf', lossDb: 0.7 }] })
+    const split = { ...long, equipment: [radio('T1'), splitter, whip('T11', [4, 0, 4])], cables: [coax('W1', 'T1:antenna', 'X1:vhf', { lengthM: 5 }), coax('W2', 'X1:antenna', 'T11:coax', { lengthM: 15 })] }
+    expect([first(split, read('X1', 1.1)).lossDb, first(split, read('T1', 1.1)).lossDb].map(loss => Math.round(loss! * 10) / 10)).toEqual([2, 3.7])
+  })
   it('must be on a way to an antenna', () => {
     expect(first(long, read('T99', 1.1))).toMatchObject({ verdict: 'not assessed', gap: 'T99 is on no recorded way from a transmitter to an antenna' })
     expect(first(long, read('T1', 1.1, { atTag: 'T99' })).gap).toBe('T99 is not on the way that T1 is on')

@@ -44,7 +44,7 @@ describe('the page', () => {
     expect(words).toContain('Sum 2.6 dB')
     const titles = workingsOf(pageOf(vessel)).map(({ title }) => title)
     expect(titles).toEqual([...new Set(titles)])
-    expect(titles).toContain('Power at the antenna, VHF voice of T1 to T11')
+    expect(titles).toContain('Power at the antenna, T1 to T11, VHF voice')
   })
   it('says that a shared antenna needs no distance and that the splitter counts', () => {
     expect(words).toContain('T1 Radio and T2 AIS use one antenna, T11 Whip, through X1 Splitter. Between the two no distance is needed; what the splitter takes counts as loss.')
@@ -66,6 +66,13 @@ describe('the page', () => {
     expect(words).toMatch(/T11 \| 47 CFR 1\.1310 general public \| 2\.00 W\/m² over 30 min \| 1\.68 m \| 1\.19 m sending 50 % of the time/)
     expect(words).toContain('Makers’ manuals, local law and the authorities come first')
     expect(tableIn(pageOf(vessel), 'radio-keep-away').rows.map(({ level }) => level)).toEqual(['warning', 'warning'])
+  })
+  it('counts everybody where the maker of a radar states the distance', () => {
+    const below = { ...vessel, standingPlaces: [aPlace('H1', [4, 1, 1])] }
+    expect(wordsOn(pageOf(below))).toMatch(/B1 Scanner \| 2\.60 m by 47 CFR 1\.1310 \| everybody is clear of the beam kept/)
+    // Head at 2.8 m, 2.2 m below and 1 m beside
+    const stated = { ...below, equipment: below.equipment.map(item => (item.radar === null ? item : { ...item, radar: { ...item.radar, safeDistanceM: 2 } })) }
+    expect(wordsOn(pageOf(stated))).toMatch(/B1 Scanner \| 2\.00 m by its maker \| 2\.42 m H1 Place H1 kept/)
   })
   it('says how much of the sky is hidden, where, and by what', () => {
     // From 3 m forward and 2 m up the deckhouse begins 1 m ahead, 1 m higher, 2 m to both sides: 63.4°, up to 45°

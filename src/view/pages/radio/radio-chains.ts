@@ -58,7 +58,7 @@ const sharedBlocks = (context: ViewContext): readonly Block[] => context.results
   ],
 }))
 
-const titleOf = ({ service, itemTag, antennaTag }: RadioChain): string => `${service} of ${itemTag} to ${antennaTag}`
+const titleOf = ({ service, itemTag, antennaTag }: RadioChain): string => `${itemTag} to ${antennaTag}, ${service}`
 
 const wayTable = (context: ViewContext, chain: RadioChain): Table => tableOf(chain.steps, {
   id: `radio-way-${titleOf(chain)}`.toLowerCase().replace(/[^a-z0-9]+/g, '-'),

@@ -30,7 +30,7 @@ export function exposureBlocks(context: ViewContext): readonly Block[] {
         { title: 'Keep', width: 'number', cell: exposure => keepText(context, exposure) },
         { title: 'Nearest person', width: 'text', cell: exposure => nearestText(context, exposure) },
       ],
-      note: ['Rounded up. Nearest person: from any part of a person standing there, feet to head, to the nearest part of the antenna; of a radar people clear of its beam do not count.'],
+      note: ['Rounded up. Nearest person: from any part of a person standing there, feet to head, to the nearest part of the antenna; of a radar whose maker states no distance, people clear of its beam do not count.'],
     }),
     limitTable(context, exposures),
   ]
@@ -39,11 +39,11 @@ export function exposureBlocks(context: ViewContext): readonly Block[] {
 const keepText = ({ vessel }: ViewContext, { deciding }: Exposure): Text => (deciding === null ? [muted('not assessed')]
   : [sayRoundedUp(deciding.value, vessel), lineBreak, muted(deciding.citation.source === 'makers-data' ? 'by its maker' : 'by 47 CFR 1.1310')])
 
-function nearestText(context: ViewContext, { people, gap, of }: Exposure): Text {
+function nearestText(context: ViewContext, { people, gap, deciding }: Exposure): Text {
   if (gap !== null) return [muted(`not assessed: ${gap}`)]
-  const counted = people.filter(({ inBeam, tooNear }) => inBeam || tooNear).toSorted((a, b) => a.distanceM - b.distanceM)
+  const counted = people.filter(({ inBeam }) => inBeam || deciding?.citation.source === 'makers-data').toSorted((a, b) => a.distanceM - b.distanceM)
   const [nearest] = counted
-  if (nearest === undefined) return [of === 'radar' ? 'everybody is clear of the beam ' : '– ', verdict('good', 'kept')]
+  if (nearest === undefined) return ['everybody is clear of the beam ', verdict('good', 'kept')]
   return [
     `${say('distanceM', nearest.distanceM, context.vessel)} `, ...context.named(nearest.placeTag), lineBreak,
     verdict(nearest.tooNear ? 'warning' : 'good', nearest.tooNear ? 'too near' : 'kept'),
