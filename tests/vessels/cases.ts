@@ -26,6 +26,8 @@ export const exitCodes = {
   'energy': 1,
   'protective-devices': 1,
   'reserve': 1,
+  'identifiers': 1,
+  'identifiers-doubtful': 0,
   'schema-faults': 1,
   'no-vessel': 1,
   'references': 1,

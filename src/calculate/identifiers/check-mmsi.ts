@@ -3,7 +3,7 @@ import type { Equipment, Setting, Vessel } from '../../model/vessel.js'
 import type { IdentityPart } from '../../model/results/identifiers.js'
 import { countryName, sameState } from '../../references/tables/countries.js'
 import { midCitation } from '../../references/tables/maritime-identification-digits.js'
-import { mmsiCitation, type MmsiFormKey, mmsiForms } from '../../references/tables/mmsi-forms.js'
+import { aStation, mmsiCitation, type MmsiFormKey, mmsiForms } from '../../references/tables/mmsi-forms.js'
 import { mmsiDiffers, mmsiFormUnknown, mmsiNotAShip, mmsiNotForItsKind, mmsiOfAnotherFlag } from './findings.js'
 import { type Fault, type Judged, judged } from './judged.js'
 import { midInWords, type MmsiReading, readMmsi } from './mmsi.js'
@@ -12,7 +12,7 @@ export function checkVesselMmsi(vessel: Vessel, mmsi: string, flagCountry: strin
   const reading = readMmsi(mmsi)
   const faults: readonly Fault[] = [
     ...formFaults(reading),
-    ...(reading.form === null || reading.form === 'ship' ? [] : [{ kind: mmsiNotAShip, words: `the form of a ${mmsiForms[reading.form].use}, not of a ship station` }]),
+    ...(reading.form === null || reading.form === 'ship' ? [] : [{ kind: mmsiNotAShip, words: `the form of ${aStation(reading.form)}, not of a ship station` }]),
     ...(reading.country === null || flagCountry === null || sameState(reading.country, flagCountry) ? []
       : [{ kind: mmsiOfAnotherFlag, words: `digits ${midInWords(reading)}, flag ${countryName(flagCountry)}` }]),
   ]
@@ -33,7 +33,7 @@ export const isRadio = ({ kind }: Equipment): boolean => kind === 'vhf transceiv
 function kindFaults(vessel: Vessel, item: Equipment, mmsi: string, reading: MmsiReading & { readonly form: MmsiFormKey }): readonly Fault[] {
   const own = vessel.identity.mmsi
   if (item.kind === 'safety beacon') {
-    return beaconForms.includes(reading.form) ? [] : [{ kind: mmsiNotForItsKind, words: `the form of a ${mmsiForms[reading.form].use}; a beacon’s begins with 970, 972 or 974` }]
+    return beaconForms.includes(reading.form) ? [] : [{ kind: mmsiNotForItsKind, words: `the form of ${aStation(reading.form)}; a beacon’s begins with 970, 972 or 974` }]
   }
   if (reading.form === 'associated craft') {
     const parent = own === null ? null : readMmsi(own).midNumber
@@ -45,7 +45,7 @@ function kindFaults(vessel: Vessel, item: Equipment, mmsi: string, reading: Mmsi
     return own === null || own === mmsi ? [] : [{ kind: mmsiDiffers, words: `the vessel’s own is ${own}`, context: { what: 'MMSI', own } }]
   }
   return reading.form === 'handheld' && item.kind !== 'ais transceiver' ? []
-    : [{ kind: mmsiNotForItsKind, words: `the form of a ${mmsiForms[reading.form].use}, on ${item.kind === 'ais transceiver' ? 'an AIS' : 'a VHF radio'}` }]
+    : [{ kind: mmsiNotForItsKind, words: `the form of ${aStation(reading.form)}, on ${item.kind === 'ais transceiver' ? 'an AIS' : 'a VHF radio'}` }]
 }
 const beaconForms: readonly MmsiFormKey[] = ['rescue transmitter', 'man overboard', 'beacon']
 

@@ -32,7 +32,7 @@ export const mmsiDiffers: Kind = {
   id: 'IDN104', name: 'mmsi-differs-from-vessel', since, retired, severity: 'error',
   meaning: 'A radio or AIS of the vessel is set to another MMSI than hers. Its distress alert names another ship, or none.',
   message: ({ context }) => `${context?.['holder']}: ${context?.['what']} ${context?.['value']}, the vessel’s own is ${context?.['own']}`,
-  remedy: () => 'Have the device set to the vessel’s MMSI, as its maker describes, or correct the number that is recorded.',
+  remedy: () => 'Set the device to the vessel’s MMSI as its maker describes, or correct the number that is recorded.',
 }
 
 export const identityUsedTwice: Kind = {
@@ -67,7 +67,7 @@ export const beaconOfAnotherShip: Kind = {
   id: 'IDN109', name: 'beacon-coded-for-another-ship', since, retired, severity: 'error',
   meaning: 'A 406 MHz beacon carries the MMSI or call sign of another ship. The search would be for her.',
   message: ({ context }) => `Beacon identity ${context?.['value']} of ${context?.['holder']}: ${context?.['words']}`,
-  remedy: () => 'Have the beacon coded for this vessel by its maker’s agent, and register it anew.',
+  remedy: () => 'Take the beacon to its maker’s agent to be coded for this vessel, and register it anew.',
 }
 
 export const radioIdentityMissing: Kind = {
@@ -109,7 +109,7 @@ export const beaconOfAnotherCountry: Kind = {
   id: 'IDN304', name: 'beacon-of-another-country', since, retired, severity: 'warning',
   meaning: 'A 406 MHz beacon is coded for another country than the vessel’s. The rescue services ask the register of that country for her owner.',
   message: ({ context }) => `Beacon identity ${context?.['value']} of ${context?.['holder']}: ${context?.['words']}`,
-  remedy: () => 'Have the beacon coded for the flag, or make sure that it is registered in the country it is coded for.',
+  remedy: () => 'Check that the beacon is registered in the country it is coded for, or take it to its maker’s agent to be coded for her flag.',
 }
 
 export const beaconNotForAShip: Kind = {

@@ -29,6 +29,9 @@ export const mmsiForms = {
 } as const satisfies Record<string, MmsiForm>
 export type MmsiFormKey = keyof typeof mmsiForms
 
+/** "a ship station", "an AIS aid to navigation" */
+export const aStation = (key: MmsiFormKey): string => `${/^[aeiou]/i.test(mmsiForms[key].use) ? 'an' : 'a'} ${mmsiForms[key].use}`
+
 /** The longest first digits decide: 00 is a coast station, not a group. */
 export const mmsiFormKeys = (Object.keys(mmsiForms) as MmsiFormKey[]).toSorted((a, b) => mmsiForms[b].prefix.length - mmsiForms[a].prefix.length)
 
