@@ -19,8 +19,8 @@ describe('the manual’s own text', () => {
     ]
   })
 
-  it('has the four pages that the view makes chapters of', () => {
-    expect([...content.pages.keys()].sort()).toEqual(['basis', 'glossary', 'how-to-read', 'safety'])
+  it('has the pages that the view makes chapters of, and the parts of the card for a distress call', () => {
+    expect([...content.pages.keys()].sort()).toEqual(['basis', 'distress-alert', 'distress-beacons', 'distress-other-calls', 'glossary', 'how-to-read', 'safety'])
   })
 
   it('has a title everywhere, and no heading that competes with it', () => {

@@ -1,0 +1,130 @@
+/** The card for a distress call: what to do and to say, with the vessel's own numbers, places and fuses. One sheet. */
+import { cite } from '../../../references/bibliography.js'
+import { mmsiForms } from '../../../references/tables/mmsi-forms.js'
+import { spelled, spellingCitation } from '../../../references/tables/spelling.js'
+import type { Equipment, Tag } from '../../../model/vessel.js'
+import { sayBoth } from '../../../units/format.js'
+import type { ViewContext } from '../../context.js'
+import { circuitPlace, protectionText } from '../circuit-parts.js'
+import { placeText } from '../equipment.view.js'
+import { generalText } from '../front-matter.view.js'
+import { fixedPages } from '../../site-map.js'
+import { byTag } from '../../tables.js'
+import { joined, lineBreak, linkTo, muted, notRecorded, strong } from '../../text.js'
+import type { Block, Facts, Page, Spoken, Text } from '../../view-model.js'
+
+const present = ({ vessel }: ViewContext): readonly Equipment[] => vessel.equipment.filter(({ status }) => status !== 'removed').toSorted(byTag)
+const radiosOf = (context: ViewContext): readonly Equipment[] => present(context).filter(({ kind }) => kind === 'vhf transceiver')
+const beaconsOf = (context: ViewContext): readonly Equipment[] => present(context).filter(({ kind }) => kind === 'safety beacon')
+
+/** A vessel with neither radio nor beacon has nothing to call with. */
+export const hasDistressCard = (context: ViewContext): boolean => radiosOf(context).length > 0 || beaconsOf(context).length > 0
+
+export function distressCard(context: ViewContext): Page {
+  const radios = radiosOf(context)
+  const beacons = beaconsOf(context)
+  return {
+    key: fixedPages.distress,
+    title: 'Distress call',
+    kicker: null,
+    lead: [strong('Grave and imminent danger to the vessel or to a life: call at once.')],
+    printed: null,
+    trail: [],
+    blocks: [
+      identityFacts(context),
+      ...(radios.length === 0 ? [noRadio] : [...general(context, 'distress-alert'), spokenCall(context)]),
+      ...radios.map(radio => radioFacts(context, radio)),
+      ...(beacons.length === 0 ? [] : [beaconFacts(context, beacons)]),
+      ...(beacons.length === 0 && radios.length === 0 ? [] : general(context, 'distress-beacons')),
+      ...general(context, 'distress-other-calls'),
+    ],
+  }
+}
+
+/** The way to the card, for the pages that people open first. */
+export const distressLink: Text = [strong('In distress: '), linkTo(fixedPages.distress, 'what to do and what to say'), '.']
+
+const noRadio: Block = { is: 'paragraph', text: [strong('No VHF radio is recorded.'), ' Help is called by what is listed here.'] }
+
+function general(context: ViewContext, name: string): readonly Block[] {
+  const { title, markdown } = generalText(context, name)
+  return [{ is: 'heading', text: title, anchor: name }, { is: 'markdown', source: markdown }]
+}
+
+/** "Mike Zulu Zulu Zulu nine" */
+const inSpelling = (text: string): string => spelled(text).join(' ')
+/** Nine figures in threes, as they are best read out. */
+const inThrees = (digits: string): string => (digits.match(/.{1,3}/g) ?? []).map(inSpelling).join(', ')
+
+function identityFacts({ vessel: { identity } }: ViewContext): Facts {
+  const numbered = (value: string | null, words: (value: string) => string): Text => (value === null ? [notRecorded] : [strong(value), lineBreak, words(value)])
+  return {
+    is: 'facts', caption: null, large: true,
+    entries: [
+      { label: 'Name', value: [strong(identity.name), lineBreak, inSpelling(identity.name)] },
+      { label: 'Call sign', value: numbered(identity.callSign, inSpelling) },
+      { label: 'MMSI', value: numbered(identity.mmsi, inThrees) },
+    ],
+  }
+}
+
+/** The order of ITU Radio Regulations, Nos. 32.13C and 32.13D. */
+function spokenCall({ vessel }: ViewContext): Spoken {
+  const { name, callSign, mmsi, maximumPersons, lengthM } = vessel.identity
+  const own = name.toUpperCase()
+  const line = (say: string, blank: string | null = null) => ({ say: [say], blank })
+  const persons = maximumPersons === null ? 'count them' : `count them; she is made for ${maximumPersons} at most`
+  const length = lengthM === null ? '' : `; she is ${sayBoth('lengthM', lengthM, vessel)} long`
+  return {
+    is: 'spoken', id: 'spoken', caption: 'Say on channel 16, slowly',
+    lines: [
+      line('MAYDAY, MAYDAY, MAYDAY'),
+      line(`THIS IS ${own}, ${own}, ${own}`),
+      callSign === null ? line('CALL SIGN', 'from the radio licence') : line(`CALL SIGN ${inSpelling(callSign)}`),
+      ...(mmsi === null ? [] : [line(`MMSI ${inThrees(mmsi)}`)]),
+      line(`MAYDAY ${own}, and once more ${mmsi === null ? 'the call sign' : 'call sign and MMSI'}`),
+      line('MY POSITION IS', 'latitude and longitude, or bearing and distance from a known place'),
+      line('I AM', 'what has happened: on fire, sinking, aground, someone overboard'),
+      line('I NEED', 'what help: at once'),
+      line('PERSONS ON BOARD', persons),
+      line('', `anything else that helps: injured, liferaft, beacon on, colour${length}`),
+      line('OVER'),
+    ],
+    note: [`Order of the words: ITU Radio Regulations, Nos. 32.13C and 32.13D; 47 CFR 80.314. Letters: ${cite(spellingCitation)}.`],
+  }
+}
+
+const label = (context: ViewContext, item: Equipment): Text => [...context.named(item.tag), lineBreak, ...placeText(context, item)]
+
+function radioFacts(context: ViewContext, radio: Equipment): Facts {
+  const circuits = context.circuitsOf(radio.tag)
+  const handsets = present(context).filter(item => item.kind === 'vhf handset' && (item.dataFromTags.includes(radio.tag) || areJoined(context, item.tag, radio.tag)))
+  const sources = radio.dataFromTags.flatMap(tag => context.lookup.equipment.get(tag) ?? []).filter(({ status }) => status !== 'removed')
+  const displays = present(context).filter(({ kind, dataFromTags }) => kind === 'display' && sources.some(({ tag }) => dataFromTags.includes(tag)))
+  return {
+    is: 'facts', caption: 'The radio',
+    entries: [
+      { label: 'Radio', value: label(context, radio) },
+      ...(handsets.length === 0 ? [] : [{ label: 'Spoken into', value: joined(handsets.map(handset => label(context, handset)), lineBreak) }]),
+      {
+        label: 'Fuse or breaker', value: circuits.length === 0 ? [muted(radio.mmsi !== null && radio.mmsi.startsWith(mmsiForms.handheld.prefix) ? 'none: it has a battery of its own' : 'no circuit is recorded')]
+          : joined(circuits.map(circuit => [context.tag(circuit.tag), ` ${protectionText(circuit)}, `, ...circuitPlace(context, circuit, { withAccess: true })]), lineBreak),
+      },
+      { label: 'It has its position from', value: sources.length === 0 ? [muted('nothing that is recorded: say the position')] : joined(sources.map(source => label(context, source)), lineBreak) },
+      ...(displays.length === 0 ? [] : [{ label: 'Read the position off', value: joined(displays.map(display => context.named(display.tag)), lineBreak) }]),
+    ],
+  }
+}
+
+const areJoined = ({ lookup }: ViewContext, a: Tag, b: Tag): boolean =>
+  (lookup.cablesAt.get(a) ?? []).some(({ from, to, status }) => status !== 'removed' && (from.tag === b || to.tag === b))
+
+function beaconFacts(context: ViewContext, beacons: readonly Equipment[]): Facts {
+  return {
+    is: 'facts', caption: 'Beacons and rescue transmitters',
+    entries: beacons.map(beacon => ({
+      label: beacon.name,
+      value: [context.tag(beacon.tag), ' ', ...placeText(context, beacon), ...([beacon.beaconIdentity, beacon.mmsi].flatMap(identity => (identity === null ? [] : [lineBreak, muted(identity)])))],
+    })),
+  }
+}
