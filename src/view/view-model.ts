@@ -193,7 +193,6 @@ export interface Spoken {
   readonly id: string
   readonly caption: string
   readonly lines: readonly { readonly say: Text; readonly blank: string | null }[]
-  readonly note: Text
 }
 
 // --- schedules -------------------------------------------------------------------------------------------------------

@@ -1,5 +1,4 @@
-/** How letters and figures are spoken on the radio. */
-import type { Citation } from '../bibliography.js'
+/** How letters and figures are spoken on the radio: ITU Radio Regulations, appendix 14, for the letters; figures as in plain English. */
 
 const words: Readonly<Record<string, string>> = {
   A: 'Alfa', B: 'Bravo', C: 'Charlie', D: 'Delta', E: 'Echo', F: 'Foxtrot', G: 'Golf', H: 'Hotel', I: 'India', J: 'Juliett', K: 'Kilo', L: 'Lima',
@@ -10,5 +9,3 @@ const words: Readonly<Record<string, string>> = {
 
 /** Character by character, each its word. */
 export const spelled = (text: string): readonly string[] => [...text.toUpperCase()].flatMap(character => words[character] ?? [])
-
-export const spellingCitation: Citation = { source: 'itu-rr', place: 'appendix 14 (phonetic alphabet)' }

@@ -1,7 +1,6 @@
 /** The card for a distress call: what to do and to say, with the vessel's own numbers, places and fuses. One sheet. */
-import { cite } from '../../../references/bibliography.js'
 import { mmsiForms } from '../../../references/tables/mmsi-forms.js'
-import { spelled, spellingCitation } from '../../../references/tables/spelling.js'
+import { spelled } from '../../../references/tables/spelling.js'
 import type { Equipment, Tag } from '../../../model/vessel.js'
 import { sayBoth } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
@@ -23,21 +22,22 @@ export const hasDistressCard = (context: ViewContext): boolean => radiosOf(conte
 export function distressCard(context: ViewContext): Page {
   const radios = radiosOf(context)
   const beacons = beaconsOf(context)
+  const blocks: readonly Block[] = [
+    identityFacts(context),
+    ...(radios.length === 0 ? [noRadio] : [...general(context, 'distress-alert'), spokenCall(context)]),
+    { is: 'facts', caption: 'Where everything is', entries: [...radios.flatMap(radio => radioFacts(context, radio)), ...beacons.map(beacon => beaconFact(context, beacon))] },
+    ...general(context, 'distress-beacons'),
+    ...general(context, 'distress-other-calls'),
+  ]
   return {
     key: fixedPages.distress,
     title: 'Distress call',
     kicker: null,
     lead: [strong('Grave and imminent danger to the vessel or to a life: call at once.')],
-    printed: null,
+    // Closer together, to stay on one sheet.
+    printed: blocks.map(block => (block.is === 'facts' && block.large !== true ? { ...block, dense: true } : block)),
     trail: [],
-    blocks: [
-      identityFacts(context),
-      ...(radios.length === 0 ? [noRadio] : [...general(context, 'distress-alert'), spokenCall(context)]),
-      ...radios.map(radio => radioFacts(context, radio)),
-      ...(beacons.length === 0 ? [] : [beaconFacts(context, beacons)]),
-      ...(beacons.length === 0 && radios.length === 0 ? [] : general(context, 'distress-beacons')),
-      ...general(context, 'distress-other-calls'),
-    ],
+    blocks,
   }
 }
 
@@ -73,58 +73,56 @@ function spokenCall({ vessel }: ViewContext): Spoken {
   const { name, callSign, mmsi, maximumPersons, lengthM } = vessel.identity
   const own = name.toUpperCase()
   const line = (say: string, blank: string | null = null) => ({ say: [say], blank })
-  const persons = maximumPersons === null ? 'count them' : `count them; she is made for ${maximumPersons} at most`
+  const known = [...(callSign === null ? [] : [`CALL SIGN ${inSpelling(callSign)}`]), ...(mmsi === null ? [] : [`MMSI ${inThrees(mmsi)}`])].join(', ')
+  const numbers = known === '' ? line('CALL SIGN', 'from the radio licence') : line(known)
+  const persons = maximumPersons === null ? 'count them' : `count them; ${maximumPersons} at most are allowed`
   const length = lengthM === null ? '' : `; she is ${sayBoth('lengthM', lengthM, vessel)} long`
   return {
     is: 'spoken', id: 'spoken', caption: 'Say on channel 16, slowly',
     lines: [
       line('MAYDAY, MAYDAY, MAYDAY'),
       line(`THIS IS ${own}, ${own}, ${own}`),
-      callSign === null ? line('CALL SIGN', 'from the radio licence') : line(`CALL SIGN ${inSpelling(callSign)}`),
-      ...(mmsi === null ? [] : [line(`MMSI ${inThrees(mmsi)}`)]),
-      line(`MAYDAY ${own}, and once more ${mmsi === null ? 'the call sign' : 'call sign and MMSI'}`),
+      numbers,
+      line(`MAYDAY ${own}`),
+      numbers,
       line('MY POSITION IS', 'latitude and longitude, or bearing and distance from a known place'),
       line('I AM', 'what has happened: on fire, sinking, aground, someone overboard'),
       line('I NEED', 'what help: at once'),
       line('PERSONS ON BOARD', persons),
-      line('', `anything else that helps: injured, liferaft, beacon on, colour${length}`),
+      line('ALSO', `anything else that helps: injured, liferaft, beacon on, colour${length}`),
       line('OVER'),
     ],
-    note: [`Order of the words: ITU Radio Regulations, Nos. 32.13C and 32.13D; 47 CFR 80.314. Letters: ${cite(spellingCitation)}.`],
   }
 }
 
-const label = (context: ViewContext, item: Equipment): Text => [...context.named(item.tag), lineBreak, ...placeText(context, item)]
+/** Without the ways of access: nobody takes a console apart now. */
+const place = (context: ViewContext, item: Equipment): Text => placeText(context, item, { withAccess: false })
+const label = (context: ViewContext, item: Equipment): Text => [...context.named(item.tag), ', ', ...place(context, item)]
 
-function radioFacts(context: ViewContext, radio: Equipment): Facts {
+function radioFacts(context: ViewContext, radio: Equipment): Facts['entries'] {
   const circuits = context.circuitsOf(radio.tag)
   const handsets = present(context).filter(item => item.kind === 'vhf handset' && (item.dataFromTags.includes(radio.tag) || areJoined(context, item.tag, radio.tag)))
   const sources = radio.dataFromTags.flatMap(tag => context.lookup.equipment.get(tag) ?? []).filter(({ status }) => status !== 'removed')
   const displays = present(context).filter(({ kind, dataFromTags }) => kind === 'display' && sources.some(({ tag }) => dataFromTags.includes(tag)))
-  return {
-    is: 'facts', caption: 'The radio',
-    entries: [
-      { label: 'Radio', value: label(context, radio) },
-      ...(handsets.length === 0 ? [] : [{ label: 'Spoken into', value: joined(handsets.map(handset => label(context, handset)), lineBreak) }]),
-      {
-        label: 'Fuse or breaker', value: circuits.length === 0 ? [muted(radio.mmsi !== null && radio.mmsi.startsWith(mmsiForms.handheld.prefix) ? 'none: it has a battery of its own' : 'no circuit is recorded')]
-          : joined(circuits.map(circuit => [context.tag(circuit.tag), ` ${protectionText(circuit)}, `, ...circuitPlace(context, circuit, { withAccess: true })]), lineBreak),
-      },
-      { label: 'It has its position from', value: sources.length === 0 ? [muted('nothing that is recorded: say the position')] : joined(sources.map(source => label(context, source)), lineBreak) },
-      ...(displays.length === 0 ? [] : [{ label: 'Read the position off', value: joined(displays.map(display => context.named(display.tag)), lineBreak) }]),
-    ],
-  }
+  const noCircuit = radio.mmsi !== null && readsAsHandheld(radio.mmsi) ? 'none: it has a battery of its own' : 'no circuit is recorded'
+  return [
+    { label: 'Radio', value: label(context, radio) },
+    ...(handsets.length === 0 ? [] : [{ label: 'Spoken into', value: joined(handsets.map(handset => label(context, handset)), lineBreak) }]),
+    {
+      label: 'Its fuse', value: circuits.length === 0 ? [muted(noCircuit)]
+        : joined(circuits.map(circuit => [context.tag(circuit.tag), ` ${protectionText(circuit)}, `, ...circuitPlace(context, circuit)]), lineBreak),
+    },
+    { label: 'Its position', value: sources.length === 0 ? [muted('from nothing that is recorded: say the position')] : ['from ', ...joined(sources.map(source => label(context, source)), lineBreak)] },
+    ...(displays.length === 0 ? [] : [{ label: 'Read it off', value: joined(displays.map(display => context.named(display.tag)), '; ') }]),
+  ]
 }
+
+const readsAsHandheld = (mmsi: string): boolean => mmsi.startsWith(mmsiForms.handheld.prefix)
 
 const areJoined = ({ lookup }: ViewContext, a: Tag, b: Tag): boolean =>
   (lookup.cablesAt.get(a) ?? []).some(({ from, to, status }) => status !== 'removed' && (from.tag === b || to.tag === b))
 
-function beaconFacts(context: ViewContext, beacons: readonly Equipment[]): Facts {
-  return {
-    is: 'facts', caption: 'Beacons and rescue transmitters',
-    entries: beacons.map(beacon => ({
-      label: beacon.name,
-      value: [context.tag(beacon.tag), ' ', ...placeText(context, beacon), ...([beacon.beaconIdentity, beacon.mmsi].flatMap(identity => (identity === null ? [] : [lineBreak, muted(identity)])))],
-    })),
-  }
+function beaconFact(context: ViewContext, beacon: Equipment): Facts['entries'][number] {
+  const identities = [beacon.beaconIdentity, beacon.mmsi].filter(identity => identity !== null)
+  return { label: 'Beacon', value: [...label(context, beacon), ...(identities.length === 0 ? [] : [lineBreak, muted(identities.join(', '))])] }
 }

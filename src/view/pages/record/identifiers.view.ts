@@ -43,10 +43,9 @@ function identitiesTable(context: ViewContext, identities: readonly IdentityChec
     caption: 'Every identity, and how it stands',
     empty: '',
     columns: [
-      { title: 'Of', width: 'text', cell: identity => holder(context, identity) },
-      { title: 'Number', width: 'text', cell: ({ what, value }) => [strong(value), lineBreak, muted(what)] },
-      { title: 'Form', width: 'text', cell: ({ form }) => [form ?? muted('no known form')] },
+      { title: 'Number', width: 'text', cell: identity => [strong(identity.value), lineBreak, `${identity.what}, `, ...holder(context, identity)] },
       { title: 'Verdict', width: 'text', cell: identity => [verdict(levels[identity.verdict], identity.verdict), ...(identity.reasons.length === 0 ? [] : [': ', identity.reasons.join('; ')])] },
+      { title: 'Form', width: 'text', cell: ({ form }) => [form ?? muted('no known form')] },
       { title: 'Source', width: 'text', cell: ({ citations }) => joined(citations.map(citation => [cite(citation)]), lineBreak) },
     ],
     level: ({ verdict: stands }) => (stands === 'in order' ? null : levels[stands]),
