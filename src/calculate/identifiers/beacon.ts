@@ -128,7 +128,7 @@ function secondGeneration(bits: string): Coding {
   const coding = vesselKinds[kind] ?? unknownCoding
   if (kind === '001') {
     const mmsi = String(Number.parseInt(bits.slice(48, 78), 2)).padStart(9, '0')
-    return { ...coding, mmsi: mmsi === emptyMmsi ? null : mmsi }
+    return { ...coding, mmsi: mmsi === emptyMmsi || mmsi.length > 9 ? null : mmsi }
   }
   if (kind === '010') return { ...coding, callSign: textOfBits(bits.slice(48, 90)) || null }
   return coding
