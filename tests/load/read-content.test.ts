@@ -82,7 +82,7 @@ describe('the manual’s own text', () => {
 
 const mayBeNamed = new Set([
   'IEC', 'ISO', 'ANSI', 'Z535', 'NMEA', 'IEEE', 'PoE', 'CFR', 'ABYC', 'E-11', 'COLREG', 'Directive', 'EU', 'Ethernet', 'CAN',
-  'AIS', 'VHF', 'DSC', 'GNSS', 'MMSI', 'EPIRB', 'PLB', 'SART', 'AIS-SART', 'ITU', 'Radio', 'Regulations', 'LEN', 'AWG', 'American', 'AIC', 'RCD', 'ELCI', 'GFCI', 'CIN', 'HIN', 'Source',
+  'AIS', 'VHF', 'DSC', 'GNSS', 'MMSI', 'MID', 'PGN', 'VSWR', 'EIRP', 'GM', 'Bd', 'MHz', 'EPIRB', 'PLB', 'SART', 'AIS-SART', 'ITU', 'Radio', 'Regulations', 'LEN', 'AWG', 'American', 'AIC', 'RCD', 'ELCI', 'GFCI', 'CIN', 'HIN', 'Source',
   'DANGER', 'WARNING', 'CAUTION', 'NOTICE', 'W', 'V', 'Findings', 'Kinds', 'Not', 'Calculations', 'Find', 'Fault', 'Mains', 'Safety', 'A1', 'P1', 'As', 'It', 'I',
   'B', 'E', 'F', 'G', 'K', 'M', 'P', 'Q', 'T', 'X',
 ])

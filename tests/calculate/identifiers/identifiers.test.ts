@@ -145,6 +145,10 @@ describe('what is missing', () => {
       'Test vessel has T1 and T2, but no MMSI and no call sign is recorded', 'P1 and P2: no identity recorded',
     ])
   })
+  it('is the identity of a beacon that has only the number of its AIS transmitter', () => {
+    expect(idsOf({}, [anEquipment({ tag: 'P', kind: 'safety beacon', mmsi: '974100001' })])).toEqual(['IDN202 P'])
+    expect(idsOf({}, [anEquipment({ tag: 'P', kind: 'safety beacon', mmsi: '970100001' })])).toEqual([])
+  })
   it('of the flag leaves MMSI and call sign without a verdict on it', () => {
     expect(resultsOf({ ...ship, flag: null }).notAssessed).toHaveLength(1)
     expect(resultsOf({ ...ship, flag: 'Atlantis' }).notAssessed[0]!.reason).toContain('Atlantis')

@@ -129,7 +129,7 @@ describe('406 MHz beacons', () => {
 
   it.each([
     ['a029c2900d97591', /capitals/], ['A029C2900D9759', /14 digits/], ['A029C2900D9759O', /more than the digits/], ['', /0 digits/],
-    ['000000000000000', /country code 0/], ['1934039823D000000000000', /fixed bits/],
+    ['000000000000000', /country code 0/], ['1934039823D000000000000', /fixed bits/], ['9930039823D000000000000', /fixed bits/],
   ])('%s is none', (identity, why) => {
     expect(readBeacon(identity).faults.join()).toMatch(why)
   })
