@@ -14,16 +14,20 @@ export interface BeaconReading {
   /** Nine digits, where it carries the number of a ship. */
   readonly mmsi: string | null
   readonly callSign: string | null
+  /** Where in its bits MMSI or call sign stand; `inCharacters`: of six bits each. */
+  readonly coded: CodedPart | null
   readonly faults: readonly string[]
 }
 
-type Coding = Pick<BeaconReading, 'protocol' | 'carrier'> & Partial<Pick<BeaconReading, 'mmsi' | 'callSign'>>
+export interface CodedPart { readonly from: number; readonly to: number; readonly bits: string; readonly inCharacters: boolean }
+
+type Coding = Pick<BeaconReading, 'protocol' | 'carrier'> & Partial<Pick<BeaconReading, 'mmsi' | 'callSign' | 'coded'>>
 
 const firstGenerationDigits = 15
 const secondGenerationDigits = 23
 
 export function readBeacon(written: string): BeaconReading {
-  const none = { generation: null, countryCode: null, protocol: null, carrier: 'unknown', mmsi: null, callSign: null } as const
+  const none = { generation: null, countryCode: null, protocol: null, carrier: 'unknown', mmsi: null, callSign: null, coded: null } as const
   const fault = formFault(written)
   if (fault !== null) return { ...none, faults: [fault] }
   const generation = written.length === firstGenerationDigits ? 'first' : 'second'
@@ -48,6 +52,7 @@ function formFault(written: string): string | null {
 
 /** Bits of a message are counted from 26 in the 15 digits. */
 const messageBits = (bits: string, from: number, to: number): string => bits.slice(from - 26, to - 25)
+const messagePart = (bits: string, from: number, to: number, inCharacters: boolean): CodedPart => ({ from, to, bits: messageBits(bits, from, to), inCharacters })
 const sixDigits = (row: string): string => String(Number.parseInt(row, 2)).padStart(6, '0')
 
 const locationProtocols: Readonly<Record<string, Coding>> = {
@@ -91,16 +96,17 @@ function firstGeneration(bits: string, country: string): Coding {
   if (messageBits(bits, 26, 26) === '0') {
     const code = messageBits(bits, 37, 40)
     const coding = locationProtocols[code] ?? unknownCoding
-    return code === '0010' ? { ...coding, mmsi: mmsi(sixDigits(messageBits(bits, 41, 60))) } : coding
+    return code === '0010' ? { ...coding, mmsi: mmsi(sixDigits(messageBits(bits, 41, 60))), coded: messagePart(bits, 41, 60, false) } : coding
   }
   const code = messageBits(bits, 37, 39)
   if (code === '011') return serialKinds[messageBits(bits, 40, 42)] ?? userProtocols[code]!
   const coding = userProtocols[code]!
   if (code === '010') {
     const text = textOfBits(messageBits(bits, 40, 75))
-    return text !== null && /^\d{6}$/.test(text) ? { ...coding, mmsi: mmsi(text) } : { ...coding, callSign: text === '' ? null : text }
+    const coded = messagePart(bits, 40, 75, true)
+    return text !== null && /^\d{6}$/.test(text) ? { ...coding, mmsi: mmsi(text), coded } : { ...coding, callSign: text === '' ? null : text, coded }
   }
-  if (code === '110') return { ...coding, callSign: callSignOf(messageBits(bits, 40, 63), messageBits(bits, 64, 75)) }
+  if (code === '110') return { ...coding, callSign: callSignOf(messageBits(bits, 40, 63), messageBits(bits, 64, 75)), coded: messagePart(bits, 40, 75, true) }
   return coding
 }
 
@@ -128,8 +134,8 @@ function secondGeneration(bits: string): Coding {
   const coding = vesselKinds[kind] ?? unknownCoding
   if (kind === '001') {
     const mmsi = String(Number.parseInt(bits.slice(48, 78), 2)).padStart(9, '0')
-    return { ...coding, mmsi: mmsi === emptyMmsi || mmsi.length > 9 ? null : mmsi }
+    return { ...coding, mmsi: mmsi === emptyMmsi || mmsi.length > 9 ? null : mmsi, coded: { from: 49, to: 78, bits: bits.slice(48, 78), inCharacters: false } }
   }
-  if (kind === '010') return { ...coding, callSign: textOfBits(bits.slice(48, 90)) || null }
+  if (kind === '010') return { ...coding, callSign: textOfBits(bits.slice(48, 90)) || null, coded: { from: 49, to: 90, bits: bits.slice(48, 90), inCharacters: true } }
   return coding
 }

@@ -5,7 +5,7 @@ import type { Citation } from '../../references/bibliography.js'
 import { countryName, sameState } from '../../references/tables/countries.js'
 import { countryOfMid, midCitation } from '../../references/tables/maritime-identification-digits.js'
 import { modifiedBaudotCitation } from '../../references/tables/modified-baudot.js'
-import { type BeaconReading, readBeacon } from './beacon.js'
+import { type BeaconReading, type CodedPart, readBeacon } from './beacon.js'
 import { beaconIdentityForm, beaconNotForAShip, beaconOfAnotherCountry, beaconOfAnotherShip } from './findings.js'
 import { type Fault, type Judged, judged } from './judged.js'
 import { midInWords, readMmsi } from './mmsi.js'
@@ -51,12 +51,19 @@ function partsOf(reading: BeaconReading, identity: string): readonly IdentityPar
   if (midNumber === null) return []
   return [
     { part: identity.slice(0, 3), meaning: `country code ${midInWords({ midNumber, country: countryOfMid(midNumber) })}` },
-    ...(reading.mmsi === null ? [] : [{ part: identity.slice(3), meaning: `MMSI ${reading.mmsi}` }]),
-    ...(reading.callSign === null ? [] : [{ part: identity.slice(3), meaning: `call sign ${reading.callSign}` }]),
+    ...(reading.coded === null ? [] : codedPart(reading, reading.coded, identity)),
   ]
 }
 
-function citationsOf({ generation, callSign, mmsi }: BeaconReading): readonly Citation[] {
+/** The bits themselves, four or six together, so that they can be read by hand. */
+function codedPart({ generation, mmsi, callSign }: BeaconReading, { from, to, bits, inCharacters }: CodedPart, identity: string): readonly IdentityPart[] {
+  const says = mmsi === null ? callSign === null ? null : `call sign ${callSign}` : generation === 'first' ? `last six digits of MMSI ${mmsi}` : `MMSI ${mmsi}`
+  if (says === null) return []
+  const row = (bits.match(inCharacters ? /.{1,6}/g : /.{1,4}/g) ?? []).join(' ')
+  return [{ part: identity.slice(3), meaning: `bits ${from} to ${to}, ${row}${inCharacters ? ' in the modified Baudot code' : ' as a number'}: ${says}` }]
+}
+
+function citationsOf({ generation, coded }: BeaconReading): readonly Citation[] {
   const specification: Citation = generation === 'second' ? { source: 'cospas-t018', place: 'composition of the 23 digits' } : { source: 'cospas-t001', place: 'coding of the message' }
-  return [specification, midCitation, ...(callSign === null && mmsi === null ? [] : [modifiedBaudotCitation])]
+  return [specification, midCitation, ...(coded?.inCharacters === true ? [modifiedBaudotCitation] : [])]
 }

@@ -4,7 +4,7 @@ import { inWords } from '../../findings/words.js'
 import { grouped } from '../../model/lookup.js'
 import type { Gap } from '../../model/results/gap.js'
 import type { IdentifiersResults, IdentityCheck } from '../../model/results/identifiers.js'
-import type { Equipment, Vessel } from '../../model/vessel.js'
+import type { Equipment, Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
 import { knowsSeriesOf } from '../../references/tables/call-sign-series.js'
 import { countryOf } from '../../references/tables/countries.js'
@@ -30,12 +30,13 @@ export function identifiersPass(vessel: Vessel, _basis: Basis, _before: Upstream
       ...(item.beaconIdentity === null ? [] : [checkBeacon(vessel, item, item.beaconIdentity, flagCountry)]),
     ]),
   ]
-  const identities = judgements.map(({ check }) => check)
+  const twice = usedTwice(vessel, items)
+  const identities = judgements.map(({ check }) => twice.reduce(sharedWith, check))
   return {
     identities,
     notAssessed: [...flagGaps(vessel, flagCountry), ...oldHullGaps(vessel, identities)],
     findings: [
-      ...judgements.flatMap(({ findings }) => findings), ...usedTwice(vessel, items),
+      ...judgements.flatMap(({ findings }) => findings), ...twice.map(foundTwice),
       ...missingOfRadio(vessel, items), ...missingOfBeacons(items),
     ],
   }
@@ -64,15 +65,21 @@ const oldHullGaps = ({ identity }: Vessel, identities: readonly IdentityCheck[])
     (verdict === 'not assessed' ? reasons.map(reason => ({ subjectTag: identity.name, reason: `the ${what} is not read: ${reason}` })) : []))
 
 /** The ship's own number stands on each of her radios; any other is one item's alone. */
-function usedTwice(vessel: Vessel, items: readonly Equipment[]): readonly Finding[] {
-  const twice = (field: 'mmsi' | 'beaconIdentity', what: string) =>
+function usedTwice(vessel: Vessel, items: readonly Equipment[]): readonly Shared[] {
+  const shared = (field: Shared['field'], what: IdentityCheck['what']) =>
     [...grouped(items, item => (item[field] === null || item[field] === vessel.identity.mmsi ? [] : [item[field]]))]
       .filter(([, sharing]) => sharing.length > 1)
-      .map(([value, sharing]) => find(identityUsedTwice, {
-        subject: { kind: 'equipment', id: sharing[0]!.tag }, field, evidence: {}, limit: null, context: { what, value, items: inWords(sharing.map(({ tag }) => tag)) },
-      }))
-  return [...twice('mmsi', 'MMSI'), ...twice('beaconIdentity', 'beacon identity')]
+      .map(([value, sharing]): Shared => ({ field, what, value, tags: sharing.map(({ tag }) => tag) }))
+  return [...shared('mmsi', 'MMSI'), ...shared('beaconIdentity', 'beacon identity')]
 }
+interface Shared { readonly field: 'mmsi' | 'beaconIdentity'; readonly what: IdentityCheck['what']; readonly value: string; readonly tags: readonly Tag[] }
+
+const sharedWith = (check: IdentityCheck, { what, value, tags }: Shared): IdentityCheck =>
+  (check.what === what && check.value === value ? { ...check, verdict: 'not in order', reasons: [...check.reasons, `on ${inWords(tags)} alike`] } : check)
+
+const foundTwice = ({ field, what, value, tags }: Shared): Finding => find(identityUsedTwice, {
+  subject: { kind: 'equipment', id: tags[0]! }, field, evidence: {}, limit: null, context: { what, value, items: inWords(tags) },
+})
 
 function missingOfRadio(vessel: Vessel, items: readonly Equipment[]): readonly Finding[] {
   const { mmsi, callSign } = vessel.identity

@@ -55,6 +55,7 @@ describe('items', () => {
     const two = (mmsi: string) => ['X', 'Y'].map(tag => anEquipment({ tag, kind: 'vhf transceiver', mmsi }))
     expect(idsOf(ship, two(ship.mmsi))).toEqual([])
     expect(idsOf(ship, two('823500001'))).toEqual(['IDN105 X'])
+    expect(resultsOf({ mmsi: ship.mmsi }, two('823500001')).identities.slice(1).map(({ verdict, reasons }) => [verdict, ...reasons])).toEqual(Array(2).fill(['not in order', 'on X and Y alike']))
   })
 })
 

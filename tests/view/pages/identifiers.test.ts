@@ -65,6 +65,17 @@ describe('the card for a distress call', () => {
     expect(facts.get('Read it off')).toBe('P5 Chart display')
   })
 
+  it('warns where a number cannot be right, and nowhere else', () => {
+    const page = pageOf({ ...vessel, identity: { ...identity, mmsi: '002570001' } }, fixedPages.distress)!
+    expect(factsOn(page).get('MMSI')).toMatch(/not in order, see Identifiers$/)
+    expect(factsOn(page).get('Call sign')).not.toContain('order')
+  })
+
+  it('names a handheld radio after the others, and no fuse of it', () => {
+    const page = pageOf({ ...vessel, equipment: [anEquipment({ tag: 'A0', name: 'Handheld', kind: 'vhf transceiver', mmsi: '825700001' }), ...vessel.equipment] }, fixedPages.distress)!
+    expect([...factsOn(page).keys()].slice(3)).toEqual(['Radio', 'Spoken into', 'Its fuse', 'Its position', 'Read it off', 'Handheld radio', 'Beacon'])
+  })
+
   it('lists each beacon that is on board', () => {
     expect(wordsOn(card)).toContain('Beacon P6 Rescue transmitter, Stern: red bag 970100001')
     expect(wordsOn(card)).toContain('Beacon P7 Distress beacon, Helm 2024F72524FFBFF')
@@ -126,6 +137,8 @@ describe('the page of identifiers', () => {
   it('reads each part by part', () => {
     const parts = cellsOf(tableIn(page, 'identity-parts'))
     expect(parts).toContainEqual(['257506153 Grey Heron', '257', 'Norway'])
+    // The bits are those of the worked example in the Cospas-Sarsat coding guide.
+    expect(parts).toContainEqual(['', '4F72524FFBFF', 'bits 41 to 60, 0111 1011 1001 0010 1001 as a number: last six digits of MMSI 257506153'])
     expect(parts).toContainEqual(['', 'D6', 'built in April of a year ending in 6'])
   })
 

@@ -1,6 +1,7 @@
 /** The card for a distress call: what to do and to say, with the vessel's own numbers, places and fuses. One sheet. */
 import { mmsiForms } from '../../../references/tables/mmsi-forms.js'
 import { spelled } from '../../../references/tables/spelling.js'
+import type { IdentityCheck } from '../../../model/results/identifiers.js'
 import type { Equipment, Tag } from '../../../model/vessel.js'
 import { sayBoth } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
@@ -9,7 +10,7 @@ import { placeText } from '../equipment.view.js'
 import { generalText } from '../front-matter.view.js'
 import { fixedPages } from '../../site-map.js'
 import { byTag } from '../../tables.js'
-import { joined, lineBreak, linkTo, muted, notRecorded, strong } from '../../text.js'
+import { joined, lineBreak, linkTo, muted, notRecorded, strong, verdict } from '../../text.js'
 import type { Block, Facts, Page, Spoken, Text } from '../../view-model.js'
 
 const present = ({ vessel }: ViewContext): readonly Equipment[] => vessel.equipment.filter(({ status }) => status !== 'removed').toSorted(byTag)
@@ -20,7 +21,7 @@ const beaconsOf = (context: ViewContext): readonly Equipment[] => present(contex
 export const hasDistressCard = (context: ViewContext): boolean => radiosOf(context).length > 0 || beaconsOf(context).length > 0
 
 export function distressCard(context: ViewContext): Page {
-  const radios = radiosOf(context)
+  const radios = radiosOf(context).toSorted((a, b) => Number(isHandheld(a)) - Number(isHandheld(b)))
   const beacons = beaconsOf(context)
   const blocks: readonly Block[] = [
     identityFacts(context),
@@ -56,14 +57,20 @@ const inSpelling = (text: string): string => spelled(text).join(' ')
 /** Nine figures in threes, as they are best read out. */
 const inThrees = (digits: string): string => (digits.match(/.{1,3}/g) ?? []).map(inSpelling).join(', ')
 
-function identityFacts({ vessel: { identity } }: ViewContext): Facts {
-  const numbered = (value: string | null, words: (value: string) => string): Text => (value === null ? [notRecorded] : [strong(value), lineBreak, words(value)])
+function identityFacts({ vessel: { identity }, results }: ViewContext): Facts {
+  // Whoever reads a number out that cannot be right should know it.
+  const doubt = (what: IdentityCheck['what']): Text => {
+    const stands = results.identifiers.identities.find(check => check.holderTag === null && check.what === what)?.verdict
+    return stands === 'not in order' || stands === 'doubtful' ? [lineBreak, verdict('error', `${stands}, see`), ' ', linkTo(fixedPages.identifiers, 'Identifiers')] : []
+  }
+  const numbered = (what: IdentityCheck['what'], value: string | null, words: (value: string) => string): Text =>
+    (value === null ? [notRecorded] : [strong(value), lineBreak, words(value), ...doubt(what)])
   return {
     is: 'facts', caption: null, large: true,
     entries: [
       { label: 'Name', value: [strong(identity.name), lineBreak, inSpelling(identity.name)] },
-      { label: 'Call sign', value: numbered(identity.callSign, inSpelling) },
-      { label: 'MMSI', value: numbered(identity.mmsi, inThrees) },
+      { label: 'Call sign', value: numbered('call sign', identity.callSign, inSpelling) },
+      { label: 'MMSI', value: numbered('MMSI', identity.mmsi, inThrees) },
     ],
   }
 }
@@ -100,16 +107,16 @@ const place = (context: ViewContext, item: Equipment): Text => placeText(context
 const label = (context: ViewContext, item: Equipment): Text => [...context.named(item.tag), ', ', ...place(context, item)]
 
 function radioFacts(context: ViewContext, radio: Equipment): Facts['entries'] {
+  if (isHandheld(radio)) return [{ label: 'Handheld radio', value: label(context, radio) }]
   const circuits = context.circuitsOf(radio.tag)
   const handsets = present(context).filter(item => item.kind === 'vhf handset' && (item.dataFromTags.includes(radio.tag) || areJoined(context, item.tag, radio.tag)))
   const sources = radio.dataFromTags.flatMap(tag => context.lookup.equipment.get(tag) ?? []).filter(({ status }) => status !== 'removed')
   const displays = present(context).filter(({ kind, dataFromTags }) => kind === 'display' && sources.some(({ tag }) => dataFromTags.includes(tag)))
-  const noCircuit = radio.mmsi !== null && readsAsHandheld(radio.mmsi) ? 'none: it has a battery of its own' : 'no circuit is recorded'
   return [
     { label: 'Radio', value: label(context, radio) },
     ...(handsets.length === 0 ? [] : [{ label: 'Spoken into', value: joined(handsets.map(handset => label(context, handset)), lineBreak) }]),
     {
-      label: 'Its fuse', value: circuits.length === 0 ? [muted(noCircuit)]
+      label: 'Its fuse', value: circuits.length === 0 ? [muted('no circuit is recorded')]
         : joined(circuits.map(circuit => [context.tag(circuit.tag), ` ${protectionText(circuit)}, `, ...circuitPlace(context, circuit)]), lineBreak),
     },
     { label: 'Its position', value: sources.length === 0 ? [muted('from nothing that is recorded: say the position')] : ['from ', ...joined(sources.map(source => label(context, source)), lineBreak)] },
@@ -117,7 +124,7 @@ function radioFacts(context: ViewContext, radio: Equipment): Facts['entries'] {
   ]
 }
 
-const readsAsHandheld = (mmsi: string): boolean => mmsi.startsWith(mmsiForms.handheld.prefix)
+const isHandheld = ({ mmsi }: Equipment): boolean => mmsi?.startsWith(mmsiForms.handheld.prefix) ?? false
 
 const areJoined = ({ lookup }: ViewContext, a: Tag, b: Tag): boolean =>
   (lookup.cablesAt.get(a) ?? []).some(({ from, to, status }) => status !== 'removed' && (from.tag === b || to.tag === b))
