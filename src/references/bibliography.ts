@@ -187,6 +187,42 @@ export const bibliography = {
     designation: 'recorded data', title: 'What is recorded of the item in the vessel’s data, as its maker states it', publisher: '', edition: null,
     standing: 'published', remark: null,
   },
+  'itu-m585': {
+    designation: 'ITU-R M.585', title: 'Assignment and use of identities in the maritime mobile service', publisher: 'ITU', edition: null, standing: 'published',
+    remark: 'The forms read in public reprints and in a summary by a coast guard.',
+  },
+  'itu-mid': {
+    designation: 'ITU MID table', title: 'Table of maritime identification digits', publisher: 'ITU', edition: null, standing: 'published',
+    remark: 'Read in two public listings that agree; what was given out later may be missing.',
+  },
+  'itu-call-signs': {
+    designation: 'ITU call sign series', title: 'Radio Regulations, appendix 42: table of allocation of international call sign series', publisher: 'ITU', edition: null,
+    standing: 'published', remark: 'Read in two public listings.',
+  },
+  'itu-rr': {
+    designation: 'ITU Radio Regulations', title: 'Radio Regulations, articles 19 (identification of stations) and 32 (distress communications), appendix 14 (spelling)',
+    publisher: 'ITU', edition: null, standing: 'published', remark: 'Article 19.50 and article 32 read in public extracts; what is from memory is marked where it is used.',
+  },
+  '47-cfr-80': {
+    designation: '47 CFR 80', title: 'Code of Federal Regulations, title 47, part 80: stations in the maritime services', publisher: 'United States Government', edition: null,
+    standing: 'public law', remark: '80.314 (distress call and message) and 80.335 (cancelling a false alert) read in the law.',
+  },
+  'cospas-t001': {
+    designation: 'C/S T.001', title: 'Specification for Cospas-Sarsat 406 MHz distress beacons, with the coding guide (C/S G.005)', publisher: 'Cospas-Sarsat', edition: null,
+    standing: 'published', remark: 'First-generation beacons. Country code, serial and MMSI coding read in the public coding guide; its worked examples are in the tests.',
+  },
+  'cospas-t018': {
+    designation: 'C/S T.018', title: 'Specification for second-generation Cospas-Sarsat 406 MHz distress beacons', publisher: 'Cospas-Sarsat', edition: null,
+    standing: 'from memory', remark: 'The make-up of the 23 digits is confirmed by the worked examples of C/S T.018 and C/S G.005.',
+  },
+  '33-cfr-181': {
+    designation: '33 CFR 181', title: 'Code of Federal Regulations, title 33, part 181: manufacturer requirements, subpart C: hull identification numbers',
+    publisher: 'United States Government', edition: null, standing: 'public law', remark: '181.25 read in the law.',
+  },
+  'iso-10087': {
+    designation: 'ISO 10087', title: 'Small craft. Craft identification. Coding system', publisher: 'ISO', edition: null, standing: 'published',
+    remark: 'Structure and example read in public documents.',
+  },
   'common-practice': { designation: 'common practice', title: 'Common practice of the trade, no published source', publisher: '', edition: null, standing: 'common practice', remark: null },
   'heat-balance': {
     designation: 'heat balance of a conductor', title: 'Steady heat balance of a conductor', publisher: '', edition: null, standing: 'derived', remark: 'An estimate, used for the physical voltage drop only.',

@@ -101,12 +101,13 @@ export type Block =
   | Working
   | FindingList
   | CardList
+  | Spoken
 
 export interface Paragraph { readonly is: 'paragraph'; readonly text: Text }
 
 /** Label and value, one a line. */
-/** `dense`: in two columns where there is room. */
-export interface Facts { readonly is: 'facts'; readonly caption: string | null; readonly dense?: boolean; readonly entries: readonly { readonly label: string; readonly value: Text }[] }
+/** `dense`: in two columns where there is room. `large`: to be read in haste. */
+export interface Facts { readonly is: 'facts'; readonly caption: string | null; readonly dense?: boolean; readonly large?: boolean; readonly entries: readonly { readonly label: string; readonly value: Text }[] }
 
 export interface Table {
   readonly is: 'table'
@@ -185,6 +186,14 @@ export interface FindingCard {
 }
 
 export interface CardList { readonly is: 'cards'; readonly cards: readonly { readonly title: string; readonly to: PageKey; readonly text: Text }[] }
+
+/** Words to be read out, line by line. `blank`: what belongs on the ruled line after them; null: no line. */
+export interface Spoken {
+  readonly is: 'spoken'
+  readonly id: string
+  readonly caption: string
+  readonly lines: readonly { readonly say: Text; readonly blank: string | null }[]
+}
 
 // --- schedules -------------------------------------------------------------------------------------------------------
 /** A table for machines: file name, header, rows of plain text, written as CSV. */

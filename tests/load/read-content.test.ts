@@ -19,8 +19,8 @@ describe('the manual’s own text', () => {
     ]
   })
 
-  it('has the four pages that the view makes chapters of', () => {
-    expect([...content.pages.keys()].sort()).toEqual(['basis', 'glossary', 'how-to-read', 'safety'])
+  it('has the pages that the view makes chapters of, and the parts of the card for a distress call', () => {
+    expect([...content.pages.keys()].sort()).toEqual(['basis', 'distress-alert', 'distress-beacons', 'distress-other-calls', 'glossary', 'how-to-read', 'safety'])
   })
 
   it('has a title everywhere, and no heading that competes with it', () => {
@@ -82,7 +82,7 @@ describe('the manual’s own text', () => {
 
 const mayBeNamed = new Set([
   'IEC', 'ISO', 'ANSI', 'Z535', 'NMEA', 'IEEE', 'PoE', 'CFR', 'ABYC', 'E-11', 'COLREG', 'Directive', 'EU', 'Ethernet', 'CAN',
-  'AIS', 'VHF', 'DSC', 'GNSS', 'MMSI', 'LEN', 'AWG', 'American', 'AIC', 'RCD', 'ELCI', 'GFCI', 'CIN', 'HIN', 'Source',
+  'AIS', 'VHF', 'DSC', 'GNSS', 'MMSI', 'MID', 'PGN', 'VSWR', 'EIRP', 'GM', 'Bd', 'MHz', 'EPIRB', 'PLB', 'SART', 'AIS-SART', 'ITU', 'Radio', 'Regulations', 'LEN', 'AWG', 'American', 'AIC', 'RCD', 'ELCI', 'GFCI', 'CIN', 'HIN', 'Source',
   'DANGER', 'WARNING', 'CAUTION', 'NOTICE', 'W', 'V', 'Findings', 'Kinds', 'Not', 'Calculations', 'Find', 'Fault', 'Mains', 'Safety', 'A1', 'P1', 'As', 'It', 'I',
   'B', 'E', 'F', 'G', 'K', 'M', 'P', 'Q', 'T', 'X',
 ])

@@ -26,6 +26,7 @@ export const everyBlock: readonly Block[] = [
       at: { file: 'circuits.yaml', line: 7, column: 1, endLine: 7, endColumn: 2 }, kind: { text: 'DCD101', to: 'home' },
     }],
   },
+  { is: 'spoken', id: 'spoken', caption: 'Say', lines: [{ say: ['MAYDAY'], blank: null }, { say: ['MY POSITION IS'], blank: 'latitude and longitude' }] },
   { is: 'cards', cards: [{ title: 'A card', to: 'equipment/p1', text: ['Text.'] }] },
 ]
 

@@ -27,6 +27,8 @@ export const exitCodes = {
   'protective-devices': 1,
   'reserve': 1,
   'radio': 1,
+  'identifiers': 1,
+  'identifiers-doubtful': 0,
   'schema-faults': 1,
   'no-vessel': 1,
   'references': 1,

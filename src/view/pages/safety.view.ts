@@ -4,6 +4,7 @@ import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
 import type { Callout, Page } from '../view-model.js'
 import { generalText } from './front-matter.view.js'
+import { distressLink, hasDistressCard } from './record/distress-card.view.js'
 
 export function safetyPages(context: ViewContext): readonly Page[] {
   const { title, markdown } = generalText(context, 'safety')
@@ -15,6 +16,7 @@ export function safetyPages(context: ViewContext): readonly Page[] {
     printed: null,
     trail: [],
     blocks: [
+      ...(hasDistressCard(context) ? [{ is: 'paragraph', text: distressLink } as const] : []),
       { is: 'markdown', source: markdown },
       ...context.content.cautions.map(calloutOf),
     ],

@@ -11,8 +11,10 @@ import { circuitPlace, protectionText } from './circuit-parts.js'
 import { circuitTable } from './circuits.view.js'
 import { equipmentTable, placeText } from './equipment.view.js'
 import { panelsTable } from './panels.view.js'
+import { distressLink, hasDistressCard } from './record/distress-card.view.js'
 
-export function homePage({ vessel, findings }: ViewContext): Page {
+export function homePage(context: ViewContext): Page {
+  const { vessel, findings } = context
   const open = findings.filter(({ severity }) => severity === 'error').length
   const cards: readonly [string, string, string][] = [
     ['Find by tag or name', fixedPages.find, 'Which fuse, where it is, which cable. Start here when something is dead.'],
@@ -41,7 +43,10 @@ export function homePage({ vessel, findings }: ViewContext): Page {
     lead: vessel.identity.description === null ? null : [vessel.identity.description],
     printed: null,
     trail: [],
-    blocks: [{ is: 'cards', cards: cards.map(([title, to, text]) => ({ title, to, text: [text] })) }],
+    blocks: [
+      ...(hasDistressCard(context) ? [{ is: 'paragraph', text: distressLink } as const] : []),
+      { is: 'cards', cards: cards.map(([title, to, text]) => ({ title, to, text: [text] })) },
+    ],
   }
 }
 
