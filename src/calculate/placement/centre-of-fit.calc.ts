@@ -8,7 +8,7 @@ export type CentreOfFitOutput = Readonly<{ forwardM: number; toPortM: number; up
  *
  * Formula   x = M_x / m,  y = M_y / m,  z = M_z / m
  * Units     m sum of the masses [kg], M sums of mass times distance [kg·m]; x forward of the transom, y to port, z above the waterline [m]
- * Source    statics
+ * Source    rigid-statics
  */
 export function centreOfFit(q: CentreOfFitInput): CentreOfFitOutput {
   return { forwardM: q.forwardMomentKgM / q.massKg, toPortM: q.portMomentKgM / q.massKg, upM: q.upMomentKgM / q.massKg }
@@ -19,7 +19,7 @@ export const centreOfFitMethod: Method<CentreOfFitInput, CentreOfFitOutput> = {
   title: 'Centre of gravity of what was fitted',
   formula: String.raw`x = \frac{M_x}{m} \qquad y = \frac{M_y}{m} \qquad z = \frac{M_z}{m}`,
   symbols: { massKg: 'm', forwardMomentKgM: 'M_x', portMomentKgM: 'M_y', upMomentKgM: 'M_z', forwardM: 'x', toPortM: 'y', upM: 'z' },
-  citations: [{ source: 'statics', place: 'centre of gravity from moments' }],
+  citations: [{ source: 'rigid-statics', place: 'centre of gravity from moments' }],
   assumes: ['The mass of each item acts at the position recorded for it. Cables are not counted.'],
   compute: centreOfFit,
   notApplicable: q => (q.massKg > 0 ? null : 'no item has both mass and position recorded'),

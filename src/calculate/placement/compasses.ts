@@ -36,6 +36,8 @@ export function compassPlacements(vessel: Vessel, basis: Basis, before: Upstream
     placed,
     notAssessed: [
       ...compasses.filter(({ item }) => item.positionM === null).map(({ item }) => ({ subjectTag: item.tag, reason: 'compass safe distances: the position of the compass is not recorded' })),
+      ...placed.flatMap(({ tag, deviation }) => (deviation.status === 'computed' ? [] : [{ subjectTag: tag, reason: `deviation permitted at the compass safe distance: ${deviation.reason}` }])),
+      ...conductorGaps(placed),
       ...unplaced.map(({ tag }) => ({ subjectTag: tag, reason: 'its compass safe distance: its position is not recorded' })),
       ...placed.flatMap(silentGaps),
       ...compasses.flatMap(compass => withoutOwnDistance(compass, items)),
@@ -125,6 +127,12 @@ function singleConductorsNear(vessel: Vessel, basis: Basis, { routing, feeding }
           : runMethod(singleConductorMethod, { currentA, deviationAt1MicroTDeg: deviationAt1 }),
       }
     })
+}
+
+/** A cable that passes two compasses is one gap. */
+function conductorGaps(placed: readonly CompassPlacement[]): readonly Gap[] {
+  const unknown = placed.flatMap(({ singleConductors }) => singleConductors.flatMap(({ cableTag, distance }) => (distance.status === 'computed' ? [] : [[cableTag, distance.reason] as const])))
+  return [...new Map(unknown)].map(([subjectTag, reason]) => ({ subjectTag, reason: `distance from a compass as a single conductor: ${reason}` }))
 }
 
 function conductorFindings({ tag, singleConductors }: CompassPlacement): readonly Finding[] {

@@ -11,7 +11,9 @@ export type DepthErrorOutput = Readonly<{ depthErrorM: number }>
  * Source    plane-geometry
  */
 export function depthError(q: DepthErrorInput): DepthErrorOutput {
-  return { depthErrorM: q.offsetM - q.expectedOffsetM }
+  const depthErrorM = q.offsetM - q.expectedOffsetM
+  // What remains in the last binary digits of equal offsets is no error.
+  return { depthErrorM: Math.abs(depthErrorM) < 1e-9 ? 0 : depthErrorM }
 }
 
 export const depthErrorMethod: Method<DepthErrorInput, DepthErrorOutput> = {

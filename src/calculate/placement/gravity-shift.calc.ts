@@ -13,7 +13,7 @@ export type GravityShiftOutput = Readonly<{ shiftForwardM: number; shiftToPortM:
  * Formula   s = m · (g − G) / M, for each direction
  * Units     m mass of the fit, M displacement with the fit where the one recorded is without it, else displacement less the fit [kg];
  *           g centre of the fit, G centre of the vessel as recorded [m]; s [m]
- * Source    statics
+ * Source    rigid-statics
  */
 export function gravityShift(q: GravityShiftInput): GravityShiftOutput {
   const share = q.massKg / q.referenceMassKg
@@ -30,7 +30,7 @@ export const gravityShiftMethod: Method<GravityShiftInput, GravityShiftOutput> =
     massKg: 'm', referenceMassKg: 'M', fitForwardM: 'x_g', fitToPortM: 'y_g', fitUpM: 'z_g', vesselForwardM: 'x_G', vesselToPortM: 'y_G', vesselUpM: 'z_G',
     shiftForwardM: 's_x', shiftToPortM: 's_y', shiftUpM: 's_z',
   },
-  citations: [{ source: 'statics', place: 'centre of gravity of two masses' }],
+  citations: [{ source: 'rigid-statics', place: 'centre of gravity of two masses' }],
   assumes: [
     'Where the displacement recorded is without the fit, M is displacement plus fit: G moves by s. Where it counts the fit, M is displacement less fit: without the fit G would lie s back.',
     'Cables are not counted.',

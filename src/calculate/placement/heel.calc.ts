@@ -8,7 +8,7 @@ export type HeelOutput = Readonly<{ heelDeg: number }>
  *
  * Formula   φ = atan(M_y / (Δ · GM))
  * Units     M_y sum of mass times distance to port [kg·m], Δ displacement with the fit [kg], GM metacentric height [m]; φ [°]
- * Source    statics
+ * Source    rigid-statics
  */
 export function heel(q: HeelInput): HeelOutput {
   return { heelDeg: (Math.atan(q.portMomentKgM / (q.displacementKg * q.metacentricHeightM)) * 180) / Math.PI }
@@ -19,7 +19,7 @@ export const heelMethod: Method<HeelInput, HeelOutput> = {
   title: 'Heel from what was fitted',
   formula: String.raw`\varphi = \arctan\frac{M_y}{\Delta\,GM}`,
   symbols: { portMomentKgM: 'M_y', displacementKg: String.raw`\Delta`, metacentricHeightM: 'GM', heelDeg: String.raw`\varphi` },
-  citations: [{ source: 'statics', place: 'inclining moment and metacentric height, as in an inclining experiment' }],
+  citations: [{ source: 'rigid-statics', place: 'inclining moment and metacentric height, as in an inclining experiment' }],
   assumes: ['The boat without the fit floats upright, the heel is small, and the metacentric height recorded holds with the fit on board.'],
   compute: heel,
   notApplicable: q => (q.displacementKg > 0 && q.metacentricHeightM > 0 ? null : 'displacement and metacentric height are not above zero'),

@@ -12,7 +12,7 @@ import { heelAboveUsual } from './findings.js'
 import { gravityShiftMethod } from './gravity-shift.calc.js'
 import { heelMethod } from './heel.calc.js'
 
-export interface MomentsJudged { readonly moments: MomentResults; readonly notAssessed: readonly Gap[]; readonly findings: readonly Finding[] }
+export interface MomentsJudged { readonly moments: MomentResults | null; readonly notAssessed: readonly Gap[]; readonly findings: readonly Finding[] }
 
 export function momentsOf(vessel: Vessel): MomentsJudged {
   const items = [...vessel.equipment, ...vessel.batteries].filter(({ status }) => status !== 'removed')
@@ -20,6 +20,7 @@ export function momentsOf(vessel: Vessel): MomentsJudged {
     tag, massKg, positionM, forwardMomentKgM: massKg * positionM[0], portMomentKgM: massKg * positionM[1], upMomentKgM: massKg * positionM[2],
   }]))
   const withoutPlace = items.flatMap(({ tag, massKg, positionM }) => (massKg !== null && positionM === null ? [{ tag, massKg }] : []))
+  if (parts.length + withoutPlace.length === 0) return { moments: null, notAssessed: [], findings: [] }
   const withoutMassTags = items.filter(({ massKg }) => massKg === null).map(({ tag }) => tag)
   const sum = (of: 'massKg' | 'forwardMomentKgM' | 'portMomentKgM' | 'upMomentKgM'): number => parts.reduce((total, part) => total + part[of], 0)
   const centre = runMethod(centreOfFitMethod, {
@@ -32,7 +33,7 @@ export function momentsOf(vessel: Vessel): MomentsJudged {
   const name = vessel.identity.name
   return {
     moments: { parts, withoutMassTags, withoutPlace, centre, shift, heel, heelComparison },
-    notAssessed: parts.length === 0 && withoutPlace.length === 0 ? [] : [
+    notAssessed: [
       ...(withoutPlace.length === 0 ? [] : [{ subjectTag: name, reason: `moments of what has a mass and no position: ${inWords(withoutPlace.map(({ tag }) => tag))}` }]),
       ...(centre.status === 'not computed' ? [{ subjectTag: name, reason: `moments: ${centre.reason}` }] : [
         ...(shift.status === 'not computed' ? [{ subjectTag: name, reason: `shift of the centre of gravity: ${shift.reason}` }] : []),

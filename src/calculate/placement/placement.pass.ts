@@ -33,7 +33,7 @@ export function placementPass(vessel: Vessel, basis: Basis, before: Upstream): P
 }
 
 /** What receives the position of the boat. */
-const positionKinds: ReadonlySet<string> = new Set<EquipmentKindKey>(['gnss receiver', 'gnss antenna', 'ais transceiver'])
+const positionKinds: ReadonlySet<string> = new Set<EquipmentKindKey>(['gnss receiver', 'gnss antenna'])
 
 /** Only where there is an AIS transceiver to be told. */
 function positionReferences({ equipment, identity: { lengthM, beamM, name } }: Vessel): { readonly placed: readonly PositionReference[]; readonly notAssessed: readonly Gap[] } {
@@ -41,8 +41,12 @@ function positionReferences({ equipment, identity: { lengthM, beamM, name } }: V
   if (!there.some(({ kind }) => kind === 'ais transceiver')) return { placed: [], notAssessed: [] }
   if (lengthM === null || beamM === null) return { placed: [], notAssessed: [{ subjectTag: name, reason: 'reference point for AIS: length and beam of the vessel are not recorded' }] }
   const receivers = there.flatMap(({ kind, tag, positionM }) => (positionKinds.has(kind) && positionM !== null ? [{ tag, positionM }] : []))
+  const placed = receivers.map(({ tag, positionM: [forwardM, toPortM] }): PositionReference => ({ tag, dimensions: runMethod(aisReferenceMethod, { lengthM, beamM, forwardM, toPortM }) }))
   return {
-    placed: receivers.map(({ tag, positionM: [forwardM, toPortM] }) => ({ tag, dimensions: runMethod(aisReferenceMethod, { lengthM, beamM, forwardM, toPortM }) })),
-    notAssessed: receivers.length === 0 ? [{ subjectTag: name, reason: 'reference point for AIS: no receiver of positions has a position recorded' }] : [],
+    placed,
+    notAssessed: [
+      ...(receivers.length === 0 ? [{ subjectTag: name, reason: 'reference point for AIS: no receiver of positions has a position recorded' }] : []),
+      ...placed.flatMap(({ tag, dimensions }) => (dimensions.status === 'computed' ? [] : [{ subjectTag: tag, reason: `reference point for AIS: ${dimensions.reason}` }])),
+    ],
   }
 }

@@ -25,7 +25,7 @@ export function transducerPlacements(vessel: Vessel): Judged<TransducerPlacement
     notAssessed: [
       ...vessel.equipment.filter(({ kind, status, transducer }) => kind === 'transducer' && status !== 'removed' && transducer === null)
         .map(({ tag }) => ({ subjectTag: tag, reason: 'footprint and depth offset: nothing is recorded of its beam' })),
-      ...placed.flatMap(offsetGaps),
+      ...placed.flatMap(gapsOf),
       // Where one gives the depth, the others are taken to look elsewhere.
       ...(placed.some(({ configured }) => configured !== null) ? [] : placed.map(({ tag }) => ({ subjectTag: tag, reason: 'depth offset: the one that is set is not recorded' }))),
     ],
@@ -75,8 +75,14 @@ function configuredOf({ reads, offsetM }: DepthOffset, expected: ExpectedOffset)
   }
 }
 
-function offsetGaps({ tag, configured }: TransducerPlacement): readonly Gap[] {
-  return configured?.error.status === 'not computed' ? [{ subjectTag: tag, reason: `depth offset: ${configured.error.reason}` }] : []
+function gapsOf({ tag, footprints, expected }: TransducerPlacement): readonly Gap[] {
+  const reasonsIn = (what: string, outcomes: readonly { readonly status: string; readonly reason?: string }[]): readonly string[] =>
+    outcomes.flatMap(({ status, reason }) => (status === 'computed' ? [] : [`${what}: ${reason}`]))
+  const reasons = [
+    ...(footprints.length === 0 ? ['footprint: the angle of its beam is not recorded'] : []),
+    ...reasonsIn('footprint', footprints.flatMap(({ along, across }) => [along, across])), ...reasonsIn('depth offset', expected.map(({ offset }) => offset)),
+  ]
+  return [...new Set(reasons)].map(reason => ({ subjectTag: tag, reason }))
 }
 
 export const sayOffset = (offsetM: number): string => `${offsetM > 0 ? '+' : offsetM < 0 ? '−' : ''}${sayBoth('offsetM', Math.abs(offsetM))}`

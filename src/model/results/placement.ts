@@ -13,7 +13,8 @@ export interface PlacementResults {
   readonly transducers: readonly TransducerPlacement[]
   /** What an AIS transceiver is told when it takes its position from here. */
   readonly positionReferences: readonly PositionReference[]
-  readonly moments: MomentResults
+  /** Null where no mass is recorded. */
+  readonly moments: MomentResults | null
   readonly notAssessed: readonly Gap[]
   readonly findings: readonly Finding[]
 }

@@ -47,6 +47,7 @@ function wordsIn(block: Block): string {
     case 'table': return [block.caption, ...cellsOf(block).map(row => row.join(' | ')), plainText(block.note ?? []), block.rows.length === 0 ? block.empty : ''].join('\n')
     case 'facts': return block.entries.map(({ label, value }) => `${label} ${plainText(value)}`).join('\n')
     case 'working': return [block.title, ...[...block.inputs, ...block.results].map(({ label, value }) => `${label} ${value}`), ...block.sources, ...block.assumes].join('\n')
+    case 'drawing': return `${block.caption}\n${plainText(block.description)}`
     case 'findings': return [block.findings.length === 0 ? block.empty : '', ...block.findings.map(({ id, message, limit, remedy }) => `${id} ${message} ${limit} ${remedy}`)].join('\n')
     default: throw new Error(`no reference page has a ${block.is}`)
   }
