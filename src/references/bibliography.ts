@@ -165,7 +165,7 @@ export const bibliography = {
   },
   'plane-geometry': { designation: 'geometry', title: 'Geometry of points, cones and right triangles', publisher: '', edition: null, standing: 'derived', remark: null },
   'magnetostatics': { designation: 'magnetostatics', title: 'Field of a steady current (Biot and Savart)', publisher: '', edition: null, standing: 'derived', remark: null },
-  'rigid-statics': { designation: 'rigid-statics', title: 'Moments, centre of gravity and small angles of heel', publisher: '', edition: null, standing: 'derived', remark: null },
+  'rigid-statics': { designation: 'statics', title: 'Moments, centre of gravity and small angles of heel', publisher: '', edition: null, standing: 'derived', remark: null },
   'makers-data': {
     designation: 'recorded data', title: 'What is recorded of the item in the vessel’s data, as its maker states it', publisher: '', edition: null,
     standing: 'published', remark: null,

@@ -1,7 +1,7 @@
 /** Compasses and heading sensors: what stands closer than its safe distance, and which single conductors run near. */
 import { type Finding, find, type Limit } from '../../findings/finding.js'
 import { inWords } from '../../findings/words.js'
-import { lookup } from '../../model/lookup.js'
+import { grouped, lookup } from '../../model/lookup.js'
 import type { Gap } from '../../model/results/gap.js'
 import type { CompassPair, CompassPlacement, SingleConductor } from '../../model/results/placement.js'
 import type { CompassClass, Equipment, Position, Vessel } from '../../model/vessel.js'
@@ -42,7 +42,7 @@ export function compassPlacements(vessel: Vessel, basis: Basis, before: Upstream
       ...placed.flatMap(silentGaps),
       ...compasses.flatMap(compass => withoutOwnDistance(compass, items)),
     ],
-    findings: [...distanceFindings(placed), ...placed.flatMap(conductorFindings)],
+    findings: [...distanceFindings(placed), ...conductorFindings(placed)],
   }
 }
 
@@ -135,10 +135,11 @@ function conductorGaps(placed: readonly CompassPlacement[]): readonly Gap[] {
   return [...new Map(unknown)].map(([subjectTag, reason]) => ({ subjectTag, reason: `distance from a compass as a single conductor: ${reason}` }))
 }
 
-function conductorFindings({ tag, singleConductors }: CompassPlacement): readonly Finding[] {
-  if (singleConductors.length === 0) return []
-  return [find(singleConductorsNearCompass, {
-    subject: { kind: 'equipment', id: tag }, field: null, evidence: { cableCount: singleConductors.length }, limit: null,
-    context: { cables: inWords(singleConductors.map(({ cableTag }) => cableTag)) },
-  })]
+/** Compasses of one zone have the same cables near, and that is one thing to look at. */
+function conductorFindings(placed: readonly CompassPlacement[]): readonly Finding[] {
+  const cablesOf = ({ singleConductors }: CompassPlacement): string => inWords(singleConductors.map(({ cableTag }) => cableTag))
+  return [...grouped(placed.filter(({ singleConductors }) => singleConductors.length > 0), compass => [cablesOf(compass)])].map(([cables, [first, ...rest]]) => find(singleConductorsNearCompass, {
+    subject: { kind: 'equipment', id: first!.tag }, field: null, evidence: { cableCount: first!.singleConductors.length }, limit: null,
+    context: { cables, ...(rest.length === 0 ? {} : { others: inWords(rest.map(({ tag }) => tag)) }) },
+  }))
 }

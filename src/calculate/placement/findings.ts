@@ -153,7 +153,7 @@ export const frequenciesClose: FindingKind<{ frequencyKHz: number; otherFrequenc
 export const singleConductorsNearCompass: FindingKind<{ cableCount: number }> = {
   id: 'PLC303', name: 'single-conductors-near-compass', since, retired, severity: 'note',
   meaning: 'Single conductors of direct current run in the zone of a compass. Within 5 m of it a conductor and its way back belong side by side, so that their fields cancel.',
-  message: ({ subject, context }) => `Compass ${subject.id}: single d.c. conductors in its zone: ${context?.['cables']}`,
+  message: ({ subject, context }) => `Compass ${subject.id}: single d.c. conductors in its zone: ${context?.['cables']}${context?.['others'] === undefined ? '' : `; the same beside ${context['others']}`}`,
   remedy: () => 'Check that each runs together with its way back within 5 m of the compass.',
 }
 

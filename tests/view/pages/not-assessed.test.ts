@@ -29,7 +29,7 @@ const wanting = aVessel({
   panels: [aPanel({ tag: 'A1', zoneTag: 'HELM' })],
   equipment: [
     ...sound.equipment, anEquipment({ tag: 'P2', zoneTag: 'HELM' }), anEquipment({ tag: 'P3', currentMaxA: 2 }), anEquipment({ tag: 'P4', zoneTag: 'HELM', currentMaxA: 1 }),
-    anEquipment({ tag: 'P5', zoneTag: 'HELM', currentMaxA: 1 }), anEquipment({ tag: 'R1', kind: 'compass' }),
+    anEquipment({ tag: 'P5', zoneTag: 'HELM', currentMaxA: 1 }), anEquipment({ tag: 'R1', kind: 'compass', compassClass: 'steering' }),
   ],
   circuits: [
     ...sound.circuits,

@@ -8,7 +8,7 @@ import { comparisonText } from '../../assessment.js'
 import type { ViewContext } from '../../context.js'
 import { mostRings, type SectorRing, sectorPlot } from '../../drawings/sector-plot.js'
 import { byTag, tableOf } from '../../tables.js'
-import { dash, joined, muted, verdict } from '../../text.js'
+import { dash, joined, lineBreak, muted, verdict } from '../../text.js'
 import type { Block, Drawing, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 import { hiddenTable, sectorText } from './bearings.js'
@@ -60,7 +60,7 @@ function lightTable(context: ViewContext, lights: readonly LightPlacement[]): Ta
     empty: '',
     level: ({ range, intensityComparison, arc, onWrongSide, obscured }) => (range?.within === false || intensityComparison?.within === false || arc?.alike === false || onWrongSide ? 'error' : obscured?.comparison.within === false ? 'warning' : null),
     columns: [
-      { title: 'Light', width: 'text', cell: light => [...context.named(light.tag), muted(` ${titleOf(light)}, ${lightTypes[light.kind].colours.join(', ')}`), ...(light.onWrongSide ? [' ', verdict('error', 'on the wrong side')] : [])] },
+      { title: 'Light', width: 'text', cell: light => [...context.named(light.tag), muted(`, ${titleOf(light)}, ${lightTypes[light.kind].colours.join(', ')}`), ...(light.onWrongSide ? [' ', verdict('error', 'on the wrong side')] : [])] },
       { title: 'Range', width: 'short', cell: ({ range }) => (range === null ? [muted('not assessed')] : comparisonText(range, context)) },
       { title: 'Intensity', width: 'short', cell: ({ intensityComparison }) => (intensityComparison === null ? dash : comparisonText(intensityComparison, context)) },
       { title: 'Shows over', width: 'short', cell: arcText },
@@ -74,7 +74,7 @@ function lightTable(context: ViewContext, lights: readonly LightPlacement[]): Ta
 }
 
 function arcText({ arc, sector }: LightPlacement): Text {
-  const shown = [say('arcDeg', sector.widthDeg), muted(sector.widthDeg >= 360 ? '' : ` ${sectorText(sector)}`)]
+  const shown: Text = [say('arcDeg', sector.widthDeg), ...(sector.widthDeg >= 360 ? [] : [lineBreak, muted(sectorText(sector))])]
   return arc?.alike === false ? [say('arcDeg', arc.arcDeg), muted(` must be ${say('arcDeg', arc.ruleArcDeg)}`), ' ', verdict('error', 'differs')] : shown
 }
 

@@ -1,12 +1,13 @@
 /** Placement: compasses, navigation lights, radar, transducers, mass and moments, and what stands where. */
 import type { PositionReference } from '../../../model/results/placement.js'
+import { grouped } from '../../../model/lookup.js'
 import type { StandingPlace, Structure } from '../../../model/vessel.js'
 import { say } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
 import { findingCards } from '../../finding-cards.js'
 import { fixedPages } from '../../site-map.js'
 import { byTag, tableOf } from '../../tables.js'
-import { muted } from '../../text.js'
+import { joined, muted } from '../../text.js'
 import type { Block, Page, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 import { compassBlocks } from './compass-blocks.js'
@@ -107,13 +108,13 @@ function closingBlocks(context: ViewContext): readonly Block[] {
       { is: 'heading' as const, text: 'What was found', anchor: 'findings' },
       { is: 'findings' as const, empty: 'Nothing was found to be wrong in what could be assessed.', findings },
     ] : []),
-    ...(notAssessed.length === 0 ? [] : [tableOf(notAssessed, {
+    ...(notAssessed.length === 0 ? [] : [tableOf([...grouped(notAssessed, ({ reason }) => [reason])], {
       id: 'placement-not-assessed',
       caption: 'Not assessed',
       empty: '',
       columns: [
-        { title: 'What', width: 'text', cell: ({ subjectTag }) => context.named(subjectTag) },
-        { title: 'Because', width: 'text', cell: ({ reason }) => [reason] },
+        { title: 'Because', width: 'text', cell: ([reason]) => [reason] },
+        { title: 'For', width: 'text', cell: ([, gaps]) => joined(gaps.map(({ subjectTag }) => (subjectTag === context.vessel.identity.name ? [subjectTag] : context.named(subjectTag)))) },
       ],
     })]),
   ]

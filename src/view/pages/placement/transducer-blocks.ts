@@ -23,7 +23,7 @@ export function transducerBlocks(context: ViewContext): readonly Block[] {
       return [
         workingOf(context, `Offset of ${tag}, depth ${configured!.reads}`, wanted),
         workingOf(context, `Error with the offset that is set on ${tag}`, configured!.error, configured!.comparison === null ? {} : { limit: [`Tolerated: ${say('depthErrorM', configured!.comparison.limit.value, context.vessel)} (common practice).`] }),
-        workingOf(context, `What ${tag} shows, for example`, configured!.example.shown),
+        ...(configured!.comparison?.within === true ? [] : [workingOf(context, `What ${tag} shows, for example`, configured!.example.shown)]),
       ]
     }),
     beamTable(context, transducers),
@@ -40,7 +40,7 @@ function depthText(context: ViewContext, { tag, configured }: TransducerPlacemen
   if (error.status === 'not computed' || comparison === null) return [...start, verdict('not assessed', 'not assessed'), ` ${error.status === 'not computed' ? error.reason : ''}.`]
   const shown = example.shown.status === 'computed' && example.right?.status === 'computed'
     ? ` Where the transducer measures ${say('depthM', example.shown.input.measuredDepthM, context.vessel)} it shows ${say('depthM', example.shown.output.shownDepthM, context.vessel)}; right is ${say('depthM', example.right.output.shownDepthM, context.vessel)}.` : ''
-  if (signFits && comparison.within) return [...start, verdict('good', 'right'), `, to within ${say('depthErrorM', comparison.limit.value, context.vessel)}.${shown}`]
+  if (signFits && comparison.within) return [...start, verdict('good', 'right'), `, to within ${say('depthErrorM', comparison.limit.value, context.vessel)}.`]
   const deep = error.output.depthErrorM > 0
   return [...start, verdict(deep ? 'error' : 'warning', `${say('depthErrorM', comparison.value, context.vessel)} too ${deep ? 'deep' : 'shallow'}`), deep ? ': there is less water than it shows.' : ': there is more water than it shows.', shown]
 }
