@@ -48,7 +48,7 @@ function summary(context: ViewContext, { tag, compassClass, deviation, pairs, un
   const [worst] = pairs
   return [
     ...context.named(tag), `, ${classWords[compassClass]}: `,
-    ...(worst === undefined ? [muted('not assessed'), '.']
+    ...(worst === undefined ? [muted('no item with both a position and a declared distance'), '.']
       : short.length > 0 ? [...joined(short.map(({ itemTag }) => context.named(itemTag))), short.length === 1 ? ' stands too close.' : ' stand too close.']
         : [`${counted(pairs.length, 'item')} with a declared distance, all far enough; least margin `, say('marginM', worst.comparison.margin, context.vessel), ', ', ...context.named(worst.itemTag), '.']),
     ...(deviation.status === 'computed' ? [` One item may turn it by ${say('permittedDeviationDeg', deviation.output.permittedDeviationDeg)}.`] : []),

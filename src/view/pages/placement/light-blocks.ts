@@ -67,7 +67,7 @@ function lightTable(context: ViewContext, lights: readonly LightPlacement[]): Ta
       { title: 'Hidden', width: 'short', cell: ({ obscured }) => (obscured === null ? [muted('not assessed')] : comparisonText(obscured.comparison, context)) },
     ],
     note: [
-      `${uniqueCites(lights.flatMap(({ range, intensityComparison, obscured }) => [range, intensityComparison, obscured?.comparison ?? null].flatMap(each => (each === null ? [] : [cite(each.limit.citation)]))))}; sectors: ${cite(arcCitation)}. `
+      `${uniqueCites([...lights.flatMap(({ range, intensityComparison, obscured }) => [range, intensityComparison, obscured?.comparison ?? null].flatMap(each => (each === null ? [] : [cite(each.limit.citation)]))), `sectors: ${cite(arcCitation)}`])}. `
       + 'Hidden: by the structures recorded, within 5° above and below the horizontal, over the part of the sector where the light must be seen in full. An anchor light is to stand as high as practicable.',
     ],
   })

@@ -37,7 +37,7 @@ const signed = ({ vessel }: ViewContext, offsetM: number): string => `${offsetM 
 function depthText(context: ViewContext, { tag, configured }: TransducerPlacement): Text {
   const { reads, error, comparison, signFits, example } = configured!
   const start: Text = [...context.named(tag), ` shows depth ${reads}. `]
-  if (error.status === 'not computed' || comparison === null) return [...start, verdict('not assessed', 'not assessed'), ` ${error.status === 'not computed' ? error.reason : ''}.`]
+  if (error.status === 'not computed' || comparison === null) return [...start, ...(signFits ? [] : [verdict('error', 'wrong sign'), '; by how much it is wrong: ']), verdict('not assessed', 'not assessed'), `, ${error.status === 'not computed' ? error.reason : ''}.`]
   const shown = example.shown.status === 'computed' && example.right?.status === 'computed'
     ? ` Where the transducer measures ${say('depthM', example.shown.input.measuredDepthM, context.vessel)} it shows ${say('depthM', example.shown.output.shownDepthM, context.vessel)}; right is ${say('depthM', example.right.output.shownDepthM, context.vessel)}.` : ''
   if (signFits && comparison.within) return [...start, verdict('good', 'right'), `, to within ${say('depthErrorM', comparison.limit.value, context.vessel)}.`]
