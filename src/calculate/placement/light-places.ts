@@ -72,9 +72,9 @@ function sidelightsLower(masthead: Placed, sides: readonly Placed[], gunwaleHeig
   return sides.map(({ tag, at }) => height(sidelightTooHigh, tag, 'above the gunwale', at[2] - gunwaleHeightM, limit))
 }
 
-const sideAbaft = (masthead: Placed, { tag, at }: Placed): Judged => lying(tag, 'abaft the masthead light', masthead.at[0] - at[0], limitOf('at least', 0, lightPlaces.sidelightsAbaftMasthead.citation))
+const sideAbaft = (masthead: Placed, { tag, at }: Placed): Judged => lying(tag, 'forward of the transom', at[0], limitOf('at most', masthead.at[0], lightPlaces.sidelightsAbaftMasthead.citation))
 
-const forwardOfMiddle = ({ tag, at }: Placed, lengthM: number): Judged => lying(tag, 'forward of amidships', at[0] - lengthM / 2, limitOf('at least', 0, lightPlaces.oneMasthead.citation))
+const forwardOfMiddle = ({ tag, at }: Placed, lengthM: number): Judged => lying(tag, 'forward of the transom', at[0], limitOf('at least', lengthM / 2, lightPlaces.oneMasthead.citation))
 
 function twoMastheads([forward, after]: readonly Placed[], lengthM: number): readonly Judged[] {
   const { lengthFactor, mostM, stemFactor, citation } = lightPlaces.twoMastheads

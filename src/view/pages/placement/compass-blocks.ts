@@ -4,7 +4,7 @@ import { slug } from '../../../model/address.js'
 import { say, sayAgainst } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
 import { compareTags, tableOf } from '../../tables.js'
-import { counted, dash, joined, muted, verdict } from '../../text.js'
+import { counted, dash, joined, lineBreak, muted, verdict } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 import { calloutOf } from '../safety.view.js'
@@ -50,11 +50,14 @@ function summary(context: ViewContext, { tag, compassClass, deviation, pairs, un
     ...context.named(tag), `, ${classWords[compassClass]}: `,
     ...(worst === undefined ? [muted('no item with both a position and a declared distance'), '.']
       : short.length > 0 ? [...joined(short.map(({ itemTag }) => context.named(itemTag))), short.length === 1 ? ' stands too close.' : ' stand too close.']
-        : [`${counted(pairs.length, 'item')} with a declared distance, all far enough; least margin `, say('marginM', worst.comparison.margin, context.vessel), ', ', ...context.named(worst.itemTag), '.']),
+        : [`${counted(pairs.length, 'item')} with a declared distance, all far enough; least margin `, sayMargin(context, worst.comparison), ', ', ...context.named(worst.itemTag), '.']),
     ...(deviation.status === 'computed' ? [` One item may turn it by ${say('permittedDeviationDeg', deviation.output.permittedDeviationDeg)}.`] : []),
     ...(undeclared.length === 0 ? [] : [' No distance is declared for ', ...joined(undeclared.map(each => [...context.named(each.tag), muted(` at ${say('distanceM', each.distanceM, context.vessel)}`)])), ': of kinds that can be magnetic, and closer than the 5 m to keep then.']),
   ]
 }
+
+/** Equal to the limit but for the last binary digits is no margin. */
+const sayMargin = ({ vessel }: ViewContext, { margin }: CompassPair['comparison']): string => say('marginM', Math.abs(margin) < 1e-9 ? 0 : margin, vessel)
 
 const limitOf = ({ vessel }: ViewContext, { comparison, declaredFor }: CompassPair): Text =>
   [`Declared to a ${declaredFor} compass: at least ${sayAgainst('distanceM', comparison.value, comparison.limit.value, vessel).limit}.`]
@@ -69,8 +72,8 @@ function pairTable(context: ViewContext, { tag, pairs }: CompassPlacement, onPap
     columns: [
       { title: 'Item', width: 'text', cell: ({ itemTag }) => context.named(itemTag) },
       { title: 'Distance', width: 'number', cell: ({ comparison }) => [sayAgainst('distanceM', comparison.value, comparison.limit.value, context.vessel).actual] },
-      { title: 'Declared', width: 'number', cell: ({ comparison, declaredFor }) => [sayAgainst('distanceM', comparison.value, comparison.limit.value, context.vessel).limit, muted(` ${declaredFor}`)] },
-      { title: 'Margin', width: 'number', cell: ({ comparison }) => [say('marginM', comparison.margin, context.vessel), ...(comparison.within ? [] : [' ', verdict('error', 'too close')])] },
+      { title: 'Declared', width: 'number', cell: ({ comparison, declaredFor }) => [sayAgainst('distanceM', comparison.value, comparison.limit.value, context.vessel).limit, lineBreak, muted(declaredFor)] },
+      { title: 'Margin', width: 'number', cell: ({ comparison }) => [sayMargin(context, comparison), ...(comparison.within ? [] : [' ', verdict('error', 'too close')])] },
     ],
     note: ['Straight distance between the positions recorded. Standard, steering: the compass for which the maker declares it.', ...(shown.length < pairs.length ? [` ${counted(pairs.length - shown.length, 'item')} more, with larger margins, on the site.`] : [])],
   })

@@ -45,8 +45,8 @@ function requiredTable(context: ViewContext): Table {
     empty: '',
     level: ({ state }) => (state === 'missing' ? 'error' : null),
     columns: [
-      { title: 'When', width: 'short', cell: ({ when }) => [when] },
       { title: 'Light', width: 'text', cell: ({ what }) => [what] },
+      { title: 'When', width: 'short', cell: ({ when }) => [when] },
       { title: 'Recorded', width: 'text', cell: ({ state, tags }) => (state === 'there' ? joined(tags.map(tag => [context.tag(tag)])) : [verdict(state === 'missing' ? 'error' : 'not assessed', state)]) },
     ],
     note: [`${uniqueCites(required.map(({ citation }) => cite(citation)))}. Lights for towing, fishing, pilots and vessels not under command are not looked at.`],
