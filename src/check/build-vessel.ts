@@ -309,6 +309,8 @@ const batteryOf = (battery: Entry<'batteries'>): Battery => ({
   depthOfDischargePercent: battery['depth-of-discharge'] ?? null,
   chargeCurrentMaxA: battery['charge-current-max'] ?? null,
   dischargeCurrentMaxA: battery['discharge-current-max'] ?? null,
+  massKg: battery.mass ?? null,
+  positionM: battery.position === undefined ? null : pointOf(battery.position),
   blocks: battery.blocks === undefined ? null : {
     seriesCount: battery.blocks.series,
     parallelCount: battery.blocks.parallel,

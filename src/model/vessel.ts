@@ -315,6 +315,8 @@ export interface Battery extends ItemBase {
   readonly depthOfDischargePercent: number | null
   readonly chargeCurrentMaxA: number | null
   readonly dischargeCurrentMaxA: number | null
+  readonly massKg: number | null
+  readonly positionM: Position | null
   readonly blocks: BatteryBlocks | null
 }
 /** What a bank is made of, and the facts of one block. */

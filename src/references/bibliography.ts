@@ -183,6 +183,29 @@ export const bibliography = {
     designation: 'Peukert 1897', title: 'Dependence of the capacity of lead accumulators on the discharge current', publisher: 'Elektrotechnische Zeitschrift 20',
     edition: '1897', standing: 'published', remark: 'The form with the rated time read in public battery knowledge bases; the paper itself was not at hand.',
   },
+  'iso-25862': {
+    designation: 'ISO 25862 (draft)', title: 'Ships and marine technology. Marine magnetic compasses, binnacles and azimuth reading devices', publisher: 'ISO',
+    edition: 'draft', standing: 'published', remark: 'Annexes E and F read in a public draft: compass safe distance, wiring near a compass.',
+  },
+  'colreg': {
+    designation: 'COLREG', title: 'Convention on the International Regulations for Preventing Collisions at Sea, 1972', publisher: 'IMO', edition: null,
+    standing: 'from memory', remark: 'Ranges of rule 22 and parts of annex I were read in public copies of the law; each figure says so.',
+  },
+  'cfr-33-84': {
+    designation: '33 CFR 84', title: 'Code of Federal Regulations, title 33, part 84: positioning and technical details of lights', publisher: 'United States Government',
+    edition: null, standing: 'public law', remark: 'Formula and table of luminous intensity read in the law itself; one public reprint misprints both.',
+  },
+  'nmea-depth': {
+    designation: 'depth sentence and parameter group', title: 'Depth with offset: sentence DPT of IEC 61162-1, parameter group 128267', publisher: '', edition: null,
+    standing: 'from memory', remark: 'Positive is the distance from transducer to waterline, negative the distance from transducer to keel.',
+  },
+  'itu-r-m1371': {
+    designation: 'ITU-R M.1371', title: 'Technical characteristics for an automatic identification system using time division multiple access', publisher: 'ITU', edition: null,
+    standing: 'from memory', remark: null,
+  },
+  'plane-geometry': { designation: 'geometry', title: 'Geometry of points, cones and right triangles', publisher: '', edition: null, standing: 'derived', remark: null },
+  'magnetostatics': { designation: 'magnetostatics', title: 'Field of a steady current (Biot and Savart)', publisher: '', edition: null, standing: 'derived', remark: null },
+  'rigid-statics': { designation: 'statics', title: 'Moments, centre of gravity and small angles of heel', publisher: '', edition: null, standing: 'derived', remark: null },
   'makers-data': {
     designation: 'recorded data', title: 'What is recorded of the item in the vessel’s data, as its maker states it', publisher: '', edition: null,
     standing: 'published', remark: null,

@@ -17,7 +17,7 @@ const item = (tag: string, name: string, own: Partial<ItemBase> = {}): ItemBase 
 
 const noBatteryFacts = {
   ratedTimeH: null, peukertNumber: null, internalResistanceMilliOhm: null, shortCircuitCurrentA: null, depthOfDischargePercent: null,
-  chargeCurrentMaxA: null, dischargeCurrentMaxA: null, blocks: null,
+  chargeCurrentMaxA: null, dischargeCurrentMaxA: null, massKg: null, positionM: null, blocks: null,
 }
 const noFacts = {
   softwareDate: null, deviceInstanceNumber: null, sends: [], forwards: [], addressing: null, macAddress: null, streams: [], networkPowerW: null, powerBudgetW: null,

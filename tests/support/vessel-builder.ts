@@ -77,7 +77,7 @@ export const anEquipment = (given: Given<Equipment, 'tag'>): Equipment => ({ ...
 export const aBattery = (given: Given<Battery, 'tag'>): Battery => ({
   ...blankItem(given.tag, `Battery ${given.tag}`), chemistry: null, nominalVoltageV: 12, capacityAh: null, crankingCurrentA: null, ratedTimeH: null,
   peukertNumber: null, internalResistanceMilliOhm: null, shortCircuitCurrentA: null, depthOfDischargePercent: null, chargeCurrentMaxA: null,
-  dischargeCurrentMaxA: null, blocks: null, ...given,
+  dischargeCurrentMaxA: null, massKg: null, positionM: null, blocks: null, ...given,
 })
 
 export const aBusbar = (given: Given<Busbar, 'tag'>): Busbar => ({

@@ -56,8 +56,7 @@ async function resultsOf(boat: (typeof boats)[number]) {
   const examination = await examineCase(boat)
   if (examination.status !== 'examined') throw new Error(`${boat} cannot be read as a vessel`)
   // What the later domains leave out for want of data is the business of other cases.
-  const { protectiveDevices, acSupply, energy, dependency, reserve, commissioning } = examination.results
-  const later = [protectiveDevices, acSupply, energy, dependency, reserve, commissioning].flatMap(({ notAssessed }) => notAssessed.map(({ subjectTag, reason }) => `${subjectTag} ${reason}`))
+  const later = Object.values(examination.results).flatMap(domain => ('notAssessed' in domain ? domain.notAssessed : [])).map(({ subjectTag, reason }) => `${subjectTag} ${reason}`)
   return { ...examination, conductorGaps: examination.notAssessedCount - new Set(later).size }
 }
 

@@ -29,6 +29,7 @@ export const exitCodes = {
   'radio': 1,
   'identifiers': 1,
   'identifiers-doubtful': 0,
+  'placement': 1,
   'schema-faults': 1,
   'no-vessel': 1,
   'references': 1,

@@ -132,6 +132,8 @@ export const batterySchema = z.strictObject({
   'depth-of-discharge': percentOf('How deep it may be discharged day by day; by its chemistry when left out.').optional(),
   'charge-current-max': quantity('current', 'Highest charging current of the bank.').optional(),
   'discharge-current-max': quantity('current', 'Highest current that the bank may give.').optional(),
+  mass: quantity('mass', 'Mass of the whole bank.').optional(),
+  position: position('Of its middle: forward of the transom, to port of the centreline, above the waterline.').optional(),
   blocks: z.strictObject({
     series: wholeNumber('Blocks in series in each string.', { min: 1, max: 100 }),
     parallel: wholeNumber('Strings in parallel.', { min: 1, max: 100 }),

@@ -9,6 +9,7 @@ import { calloutOf } from './safety.view.js'
 import { legendTable } from './circuits.view.js'
 import { circuitPlace, protectionText } from './circuit-parts.js'
 import type { ViewContext } from '../context.js'
+import { placementFacts } from './placement/item-facts.js'
 import { batteryFacts, sourceFacts } from './source-facts.js'
 import { deadBlocks, lossBlocks } from './fault-blocks.js'
 import { findingCards } from '../finding-cards.js'
@@ -129,14 +130,17 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
     }
     add('Current', currentText(item))
     entries.push(...sourceFacts(context, item))
+    entries.push(...placementFacts(context, item))
     add('Load equivalency', item.loadEquivalencyNumber === null ? null : `LEN ${item.loadEquivalencyNumber}`)
-    add('Mass', item.massKg === null || onPaper ? null : sayBoth('massKg', item.massKg, vessel))
-    if (item.positionM !== null && !onPaper) {
+  }
+  if ('chemistry' in item) entries.push(...batteryFacts(context, item))
+  if ('massKg' in item && !onPaper) {
+    add('Mass', item.massKg === null ? null : sayBoth('massKg', item.massKg, vessel))
+    if (item.positionM !== null) {
       const [forward, port, up] = item.positionM.map(v => say('positionM', v, vessel))
       add('Position', `${forward} forward of the transom, ${port} to port, ${up} above the waterline`)
     }
   }
-  if ('chemistry' in item) entries.push(...batteryFacts(context, item))
   if ('polarity' in item) {
     add('Polarity', item.polarity)
     add('Rated current', item.ratedCurrentA === null ? null : say('ratedCurrentA', item.ratedCurrentA))

@@ -23,6 +23,7 @@ const domainTitles: Readonly<Record<string, string>> = {
   RSV: 'Reserve and switching modules',
   COM: 'Commissioning',
   IDN: 'Identifiers',
+  PLC: 'Placement',
 }
 
 export function findingKindPages({ registries }: ViewContext): readonly Page[] {

@@ -187,9 +187,7 @@ const outOfScope: readonly OutOfScope[] = [
   { what: 'Ethernet: length of links, supply through the cable, load', found: 'network', count: ({ ethernetNetworks }) => ethernetNetworks.length },
   { what: 'Serial links: listeners, data rate', found: 'cable', count: ({ cables, cableTypes }) => cables.filter(usedFor('serial', cableTypes)).length },
   { what: 'Antenna cables: loss, range, distance to keep from antennas', found: 'cable', count: ({ cables, cableTypes }) => cables.filter(usedFor('coax', cableTypes)).length },
-  { what: 'Compass safe distance', found: 'compass or heading sensor', count: ({ equipment }) => equipment.filter(({ kind }) => magneticKinds.includes(kind)).length },
 ]
-const magneticKinds: readonly string[] = ['compass', 'heading sensor', 'attitude and heading sensor']
 
 const usedFor = (use: string, types: Vessel['cableTypes']) => {
   const tags = new Set(types.filter(type => type.use === use).map(({ tag }) => tag))
@@ -212,5 +210,5 @@ function outOfScopeTable(vessel: Vessel): Table {
 
 /** Plurals that are not the word with an s. */
 const plurals: Readonly<Record<string, string>> = {
-  bus: 'buses', 'compass or heading sensor': 'compasses and heading sensors',
+  bus: 'buses',
 }

@@ -29,7 +29,7 @@ const wanting = aVessel({
   panels: [aPanel({ tag: 'A1', zoneTag: 'HELM' })],
   equipment: [
     ...sound.equipment, anEquipment({ tag: 'P2', zoneTag: 'HELM' }), anEquipment({ tag: 'P3', currentMaxA: 2 }), anEquipment({ tag: 'P4', zoneTag: 'HELM', currentMaxA: 1 }),
-    anEquipment({ tag: 'P5', zoneTag: 'HELM', currentMaxA: 1 }), anEquipment({ tag: 'R1', kind: 'compass' }),
+    anEquipment({ tag: 'P5', zoneTag: 'HELM', currentMaxA: 1 }), anEquipment({ tag: 'R1', kind: 'compass', compassClass: 'steering' }),
   ],
   circuits: [
     ...sound.circuits,
@@ -66,8 +66,8 @@ function reasonsIn(value: unknown, tag: string): readonly { readonly tag: string
 describe('a vessel with gaps', () => {
   // A tray has no fill and a removed cable no length: nothing is missing there.
   const noGap = ['it is not a conduit', 'the cable has been removed']
-  const { protectiveDevices, acSupply, energy, dependency, reserve, commissioning, ...conductors } = context.results
-  const later = [protectiveDevices, acSupply, energy, dependency, reserve, commissioning]
+  const { protectiveDevices, acSupply, energy, dependency, reserve, commissioning, placement, ...conductors } = context.results
+  const later = [protectiveDevices, acSupply, energy, dependency, reserve, commissioning, placement]
   const all = reasonsIn(conductors, '')
   const reasons = all.filter(({ reason }) => !noGap.includes(reason))
 
@@ -79,7 +79,7 @@ describe('a vessel with gaps', () => {
   it('is one in which something is missing in every calculation', () => {
     expect(page.blocks.filter(block => block.is === 'heading').map(({ text }) => text)).toEqual([
       'Length of cables', 'Conduit fill', 'Design current', 'Current-carrying capacity (ampacity)', 'Voltage drop', 'Voltage drop by resistance',
-      'Overcurrent protection', 'Advice on conductor size', 'Protective devices and short circuit', 'Load analysis and energy', 'Dependency', 'Reserve',
+      'Overcurrent protection', 'Advice on conductor size', 'Protective devices and short circuit', 'Load analysis and energy', 'Dependency', 'Reserve', 'Placement',
     ])
   })
 
@@ -120,7 +120,7 @@ describe('a vessel with gaps', () => {
     const outside = cellsOf(tableIn(page, 'not-calculated'))
     const counts = new Map(outside.map(([what, found]) => [what!.split(/[ :,]/)[0], found]))
     expect(counts.get('Antenna')).toBe('1 cable')
-    expect(counts.get('Compass')).toBe('1 compass or heading sensor')
+    expect(counts.has('Compass')).toBe(false)
     expect(counts.has('Serial')).toBe(false)
   })
 })
