@@ -37,11 +37,12 @@ const removedBlock = (context: ViewContext, { talker }: SerialLink): Block =>
 
 function summary(context: ViewContext, link: SerialLink, line: SerialLine): Block {
   const { listeners, use, missing, room } = line
-  const who: Text = [...context.named(link.talker.tag), ' talks; ', ...(listeners.length === 0 ? ['nobody listens'] : [...joined(listeners.map(({ tag }) => context.named(tag))), listeners.length === 1 ? ' listens' : ' listen']), '. ']
+  const hearing = [...new Set(listeners.map(({ tag }) => tag))]
+  const who: Text = [...context.named(link.talker.tag), ' talks; ', ...(hearing.length === 0 ? ['nobody listens'] : [...joined(hearing.map(context.named)), hearing.length === 1 ? ' listens' : ' listen']), '. ']
   const full: Text = use.status !== 'computed' ? ['How full the line is, is not known: ', missing.join('; ') || use.reason, '.']
     : [`What it sends takes ${missing.length > 0 ? 'at least ' : ''}${say('lineUsePercent', use.output.lineUsePercent)} of the line. `, ...(missing.length === 0 ? [] : [`More may be on it: ${missing.join('; ')}.`])]
   const fits: Text = room?.status !== 'computed' ? []
-    : room.output.morePerS > 0 ? [`What still fits, with the line ${say('planPercent', room.input.planPercent)} full: one more sentence of ${room.input.lengthCharacterCount} characters, the longest there is, ${timesASecond(room.output.morePerS)}.`]
+    : room.output.morePerS > 0 ? [`What still fits, with the line ${room.input.planPercent}\u00A0% full: one more sentence of ${room.input.lengthCharacterCount} characters, the longest there is, ${timesASecond(room.output.morePerS)}.`]
     : ['Nothing more should be put on it.']
   return { is: 'paragraph', text: [...who, ...full, ...fits] }
 }
