@@ -27,6 +27,7 @@ export const exitCodes = {
   'protective-devices': 1,
   'reserve': 1,
   'serial': 1,
+  'configuration': 0,
   'schema-faults': 1,
   'no-vessel': 1,
   'references': 1,
