@@ -1,6 +1,6 @@
 /** Configuration record: software and settings to restore after a replacement. */
 import { grouped, lookup } from '../../model/lookup.js'
-import type { ConfigurationResults, Restore, SoftwareVersion } from '../../model/results/configuration.js'
+import type { ConfigurationResults, Restore, RestoreFact, SoftwareVersion } from '../../model/results/configuration.js'
 import type { Setting, Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
 import { runsSoftware } from '../../references/configured-kinds.js'
@@ -21,7 +21,8 @@ function restoreLists(vessel: Vessel): ReadonlyMap<Tag, Restore> {
   const lists = [...items.values()].filter(({ status }) => status !== 'removed').map(({ tag }): [Tag, Restore] => {
     const [device, panel] = [equipment.get(tag), panels.get(tag)]
     const facts = device !== undefined ? factsOf(vessel, device) : panel !== undefined ? moduleFacts(vessel, panel) : []
-    return [tag, { facts, settings: latest(ofItem.get(tag) ?? []) }]
+    const settings = latest(ofItem.get(tag) ?? [])
+    return [tag, { facts: facts.filter(fact => !settings.some(setting => saysTheSame(setting, fact))), settings }]
   })
   return new Map(lists.filter(([, { facts, settings }]) => facts.length > 0 || settings.length > 0))
 }
@@ -32,3 +33,8 @@ function latest(settings: readonly Setting[]): readonly Setting[] {
   for (const { name, date } of settings) if ((date ?? '') > (lastDay.get(name) ?? '')) lastDay.set(name, date!)
   return settings.filter(({ name, date }) => (date ?? '') === (lastDay.get(name) ?? ''))
 }
+
+/** The setting says where in the menus, and when. */
+const saysTheSame = (setting: Setting, { name, value }: RestoreFact): boolean =>
+  typeof value === 'string' && withoutBlanks(setting.name) === withoutBlanks(name) && withoutBlanks(setting.value) === withoutBlanks(value)
+const withoutBlanks = (text: string): string => text.replace(/\s/g, '').toLowerCase()

@@ -74,6 +74,11 @@ describe('what was read', () => {
     expect(resultsOf({ equipment: [anEquipment({ tag: 'P1' })], settings }).byItem.get('P1')!.settings.map(({ value }) => value)).toEqual(['60 %', 'English'])
   })
 
+  it('stands for the entry that says the same', () => {
+    const read = [setting({ itemTag: 'T1', name: 'Call sign', value: 'DA 1234' }), setting({ itemTag: 'T1', name: 'MMSI', value: '211000002' })]
+    expect(resultsOf({ identity, equipment: [anEquipment({ tag: 'T1', kind: 'vhf transceiver' })], settings: read }).byItem.get('T1')!.facts.map(worded)).toEqual([['MMSI', '211000001']])
+  })
+
   it('is gone with the device', () => {
     expect(resultsOf({ equipment: [anEquipment({ tag: 'P1', status: 'removed', address: '10.0.0.1' })], settings }).byItem.size).toBe(0)
   })

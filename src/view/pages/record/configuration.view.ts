@@ -6,8 +6,8 @@ import type { ViewContext } from '../../context.js'
 import { fixedPages } from '../../site-map.js'
 import { byTag, compareTags, tableOf } from '../../tables.js'
 import { counted, dash, linkTo, notRecorded, orDash, orNotRecorded } from '../../text.js'
-import type { Block, Page, Schedule, Table } from '../../view-model.js'
-import { makerAndModel } from '../equipment.view.js'
+import type { Block, Page, Schedule, Table, Text } from '../../view-model.js'
+import { makerAndModel, placeText } from '../equipment.view.js'
 import { nameOf, restoreRows, restoreTable, valueText } from './restore-table.js'
 
 export function configurationPages(context: ViewContext): readonly Page[] {
@@ -25,21 +25,19 @@ export function configurationPages(context: ViewContext): readonly Page[] {
       softwareTable(context),
       { is: 'heading', text: 'Settings to restore after a replacement', anchor: null },
       { is: 'paragraph', text: [`${counted(devices.length, 'device')}. Under "as of" stands when a setting was read on the device and by whom, or which entry of this record gives it. Try every function after a replacement, and record what was changed.`] },
-      ...devices.flatMap(item => deviceBlocks(context, item)),
+      ...devices.map(item => deviceTable(context, item)),
     ],
   }]
 }
 
-function deviceBlocks(context: ViewContext, item: Item): readonly Block[] {
-  return [
-    { is: 'heading', text: `${item.tag} ${item.name}`, anchor: `restore-${item.tag.toLowerCase()}` },
-    { is: 'paragraph', text: [...context.named(item.tag), ...(makerAndModel(item) === null ? [] : [`: ${makerAndModel(item)}`]), '. ', ...loginText(context, item.tag)] },
-    restoreTable(context, item.tag, { id: `settings-${item.tag.toLowerCase()}`, caption: `To restore on ${item.tag}` }),
-  ]
+function deviceTable(context: ViewContext, item: Item): Table {
+  const caption = [`${item.tag} ${item.name}`, makerAndModel(item)].filter(word => word !== null).join(', ')
+  const table = restoreTable(context, item.tag, { id: `settings-${item.tag.toLowerCase()}`, caption })
+  return { ...table, note: [context.tag(item.tag), ': ', ...placeText(context, item, { withAccess: false }), '. ', ...loginText(context, item.tag)] }
 }
 
 /** Whether something opens it, and where that is. */
-function loginText({ vessel }: ViewContext, tag: Tag) {
+function loginText({ vessel }: ViewContext, tag: Tag): Text {
   return vessel.credentials.some(({ itemTag }) => itemTag === tag) ? ['How to log in is under ', linkTo(fixedPages.credentials, 'Logging in'), '.'] : []
 }
 

@@ -19,7 +19,7 @@ export function restoreTable(context: ViewContext, tag: Tag, of: { readonly id: 
   return tableOf(restoreRows(context, tag), {
     ...of, empty: 'Nothing is recorded.',
     columns: [
-      { title: 'Setting', width: 'short', cell: row => [nameOf(row)] },
+      { title: 'Setting', width: 'text', cell: row => [nameOf(row)] },
       { title: 'Value', width: 'text', cell: row => withRemark(valueText(context, row), row.is === 'fact' ? row.fact.remark : row.setting.notes) },
       { title: 'Where in its menus', width: 'text', cell: row => (row.is === 'fact' ? dash : orNotRecorded(row.setting.menu)) },
       { title: 'As of', width: 'short', cell: row => asOfText(row) },
