@@ -7,12 +7,13 @@ import { runsSoftware } from '../../references/configured-kinds.js'
 import type { Upstream } from '../upstream.js'
 import { factsOf, moduleFacts } from './facts.js'
 import { recordFindings, settingFindings } from './record-findings.js'
+import { secretFindings } from './secret-findings.js'
 
 export function configurationPass(vessel: Vessel, _basis: Basis, _before: Upstream): ConfigurationResults {
   const byItem = restoreLists(vessel)
   const software = vessel.equipment.filter(({ status, kind, software: version }) => status !== 'removed' && (runsSoftware.has(kind) || version !== null))
     .map(({ tag, software: version, softwareDate }): SoftwareVersion => ({ itemTag: tag, version, readOn: softwareDate }))
-  return { software, byItem, notAssessed: [], findings: [...settingFindings(vessel, byItem), ...recordFindings(vessel, byItem, software)] }
+  return { software, byItem, notAssessed: [], findings: [...settingFindings(vessel, byItem), ...recordFindings(vessel, byItem, software), ...secretFindings(vessel)] }
 }
 
 function restoreLists(vessel: Vessel): ReadonlyMap<Tag, Restore> {

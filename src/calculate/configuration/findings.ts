@@ -46,4 +46,18 @@ export const settingTwice: FindingKind<{}> = {
   remedy: () => 'Remove the one that no longer holds, or enter the dates.',
 }
 
-export const findingKinds = [softwareNotRecorded, settingsNotRecorded, settingWithoutDate, loginNotRecorded, settingContradictsEntry, settingTwice] as const
+export const secretAmongSettings: FindingKind<{}> = {
+  id: 'CFG303', name: 'secret-among-settings', since, retired, severity: 'warning',
+  meaning: 'A password, key or PIN is entered as a setting. Settings stand in every edition of the pack, for everybody to read.',
+  message: ({ subject, context }) => `Item ${subject.id}: its setting "${context?.['name']}" is a secret, and settings go into every edition`,
+  remedy: () => 'Move it to the credentials, and take it out of the settings.',
+}
+
+export const secretElsewhere: FindingKind<{}> = {
+  id: 'CFG304', name: 'secret-elsewhere', since, retired, severity: 'warning',
+  meaning: 'The secret of a credential stands word for word in another entry, which every edition of the pack carries.',
+  message: ({ subject, context }) => `Credential ${subject.id}: the secret of "${context?.['name']}" also stands in ${context?.['places']}`,
+  remedy: () => 'Take it out there, or change the secret.',
+}
+
+export const findingKinds = [softwareNotRecorded, settingsNotRecorded, settingWithoutDate, loginNotRecorded, settingContradictsEntry, settingTwice, secretAmongSettings, secretElsewhere] as const

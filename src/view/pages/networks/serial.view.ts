@@ -1,4 +1,5 @@
 /** A serial link: who talks, who listens, how full the line is and what still fits, and the wires terminal by terminal. */
+import { slug } from '../../../model/address.js'
 import type { FigureFrom, SentenceUse, SerialLine } from '../../../model/results/serial.js'
 import type { CableEnd, Port, SerialLink, SerialWire } from '../../../model/vessel.js'
 import { usualSentence } from '../../../references/tables/serial-sentences.js'
@@ -131,7 +132,7 @@ function wireTables(context: ViewContext, { wires }: SerialLink, { wiring, other
   if (wires.length === 0) return [{ is: 'paragraph', text: [strong('Wires. '), notRecorded, '.'] }]
   return [
     ...wiring.map(({ listener, wires: ofListener, missingSignals }) => wireTable(context, ofListener, {
-      id: `wires-${listener.tag}-${listener.terminal ?? ''}`.toLowerCase().replace(/[^a-z0-9-]+/g, '-'),
+      id: slug(`wires-${listener.tag}-${listener.terminal ?? ''}`),
       caption: `Wires at ${listener.tag} ${context.nameOf(listener.tag) ?? ''}, terminal by terminal`,
       note: missingSignals.length === 0 ? null : [verdict('warning', 'doubtful'), ` no wire ${missingSignals.join(' and ')} leads here from the talker.`],
     })),

@@ -1,6 +1,7 @@
 /** Configuration record: software, and what to restore after a replacement, device by device. */
 import type { SoftwareVersion } from '../../../model/results/configuration.js'
 import type { Item } from '../../../model/lookup.js'
+import { slug } from '../../../model/address.js'
 import type { Tag } from '../../../model/vessel.js'
 import type { ViewContext } from '../../context.js'
 import { fixedPages } from '../../site-map.js'
@@ -8,12 +9,15 @@ import { byTag, compareTags, tableOf } from '../../tables.js'
 import { counted, dash, linkTo, notRecorded, orDash, orNotRecorded } from '../../text.js'
 import type { Block, Page, Schedule, Table, Text } from '../../view-model.js'
 import { makerAndModel, placeText } from '../equipment.view.js'
+import { credentialPages } from './credentials.view.js'
 import { nameOf, restoreRows, restoreTable, valueText } from './restore-table.js'
 
-export function configurationPages(context: ViewContext): readonly Page[] {
+export const configurationPages = (context: ViewContext): readonly Page[] => [...recordPages(context), ...credentialPages(context)]
+
+function recordPages(context: ViewContext): readonly Page[] {
   const { software, byItem } = context.results.configuration
   const devices = [...byItem.keys()].map(tag => context.lookup.items.get(tag)!).toSorted(byTag)
-  if (software.length === 0 && devices.length === 0) return []
+  if (software.length === 0 && devices.length === 0 && context.vessel.credentials.length === 0) return []
   return [{
     key: fixedPages.configuration,
     title: 'Configuration record',
@@ -32,7 +36,7 @@ export function configurationPages(context: ViewContext): readonly Page[] {
 
 function deviceTable(context: ViewContext, item: Item): Table {
   const caption = [`${item.tag} ${item.name}`, makerAndModel(item)].filter(word => word !== null).join(', ')
-  const table = restoreTable(context, item.tag, { id: `settings-${item.tag.toLowerCase()}`, caption })
+  const table = restoreTable(context, item.tag, { id: `settings-${slug(item.tag)}`, caption })
   return { ...table, note: [context.tag(item.tag), ': ', ...placeText(context, item, { withAccess: false }), '. ', ...loginText(context, item.tag)] }
 }
 
