@@ -12,5 +12,7 @@ export const editionTitles: Readonly<Record<Edition, string>> = { owner: 'ownerâ
 export const vesselForEdition = (vessel: Vessel, edition: Edition): Vessel =>
   ({ ...vessel, credentials: vessel.credentials.map(credential => credentialFor(credential, edition)) })
 
-const credentialFor = (credential: Credential, edition: Edition): Credential =>
-  (credential.editions.includes(edition) ? credential : { ...credential, user: null, secret: null, withheld: true })
+function credentialFor(credential: Credential, edition: Edition): Credential {
+  const { editions: may, user, secret } = credential
+  return may.includes(edition) || (user === null && secret === null) ? credential : { ...credential, user: null, secret: null, withheld: true }
+}

@@ -115,3 +115,23 @@ describe('what is missing', () => {
     expect(idsOf({ equipment: devices, settings: [setting({ itemTag: 'P1', name: 'Language', value: 'English' })] })).toEqual(['CFG202 Test vessel'])
   })
 })
+
+describe('secrets', () => {
+  const credential = (secret: string) => ({ itemTag: 'K1', name: 'Menu', user: null, secret, keptAt: null, editions: ['owner' as const], withheld: false })
+  const device = anEquipment({ tag: 'K1', software: '1', notes: 'It opens with "gale-9".' })
+
+  it('among the settings are told of by their name', () => {
+    const named = (name: string) => idsOf({ equipment: [device], settings: [setting({ itemTag: 'K1', name, value: 'x' })] }).includes('CFG303 K1')
+    expect(['Password', 'Wi-Fi key', 'WPA2 key', 'PIN', 'Installer PIN code'].map(named)).toEqual([true, true, true, true, true])
+    expect(['Key colour', 'Speaker', 'Password length', 'Pinion ratio'].map(named)).toEqual([false, false, false, false])
+  })
+
+  it('are found where they stand word for word, quotation marks and all, and not shown', () => {
+    const found = (secret: string, more: Partial<Vessel> = {}) => resultsOf({ equipment: [device], credentials: [credential(secret)], ...more }).findings.filter(({ id }) => id === 'CFG304')
+    expect(found('"gale-9"').map(({ message }) => message)).toEqual(['Credential K1: the secret of "Menu" also stands in K1'])
+    expect(JSON.stringify(found('"gale-9"'))).not.toContain('gale')
+    expect(found('gale-8!')).toEqual([])
+    expect(found('opens')).toEqual([])
+    expect(found('Gannet', { identity })[0]?.message).toContain('stands in the vessel’s own entry')
+  })
+})

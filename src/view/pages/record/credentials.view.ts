@@ -40,8 +40,7 @@ function credentialTable(context: ViewContext): Table {
     caption: 'Passwords, keys and PINs',
     empty: '',
     columns: [
-      { title: 'It opens', width: 'text', cell: ({ itemTag }) => context.named(itemTag) },
-      { title: 'What it is', width: 'text', cell: ({ name }) => [name] },
+      { title: 'It opens', width: 'text', cell: ({ itemTag, name }) => [...context.named(itemTag), lineBreak, muted(name)] },
       { title: 'User', width: 'short', cell: ({ user, withheld }) => (withheld ? dash : orDash(user)) },
       { title: 'Password, key or PIN', width: 'text', cell: secretText },
     ],
