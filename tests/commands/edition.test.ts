@@ -34,6 +34,7 @@ const boat = () => folderOf({
   - {item: E1, name: In a safe, kept-at: 'safe, ashore'}
   # - {item: E1, name: Former, secret: former-sentinel-6}
 `,
+  'more.yaml': 'equipment:\n  - {tag: E2, name: Fan, documents: [{file: ./credentials.yaml, title: Logins}, {file: credentials-more.csv, title: More}]}\n',
   'credentials-more.csv': 'item,name,secret,kept-at\nE1,Cell,"cell-sentinel, ""1""",\nE1,Second cell,,folder\n',
 })
 

@@ -23,9 +23,10 @@ const nothing: Found = { sent: [], missing: [], rings: [] }
 export function carriedBy(vessel: Vessel, link: SerialLink): Carried {
   const found = sentOn(vessel, link, [])
   const sentences = found.sent.map(({ sentence, fromLinkTag }) => sentenceUse(sentence, fromLinkTag, link.baudRateBaud))
-  const unknown = sentences.flatMap(({ formatter, lengthCharacterCount, ratePerS }) => {
+  const unknown = sentences.flatMap(({ formatter, lengthCharacterCount, ratePerS, time }) => {
     const lacking = [...(lengthCharacterCount === null ? ['length'] : []), ...(ratePerS === null ? ['rate'] : [])]
-    return lacking.length === 0 ? [] : [`no ${lacking.join(' and ')} of ${formatter} is recorded, and none is usual`]
+    if (lacking.length > 0) return [`no ${lacking.join(' and ')} of ${formatter} is recorded, and none is usual`]
+    return time.status === 'computed' || link.baudRateBaud === null ? [] : [`${formatter}: ${time.reason}`]
   })
   return {
     sentences, rings: found.rings,

@@ -116,6 +116,26 @@ describe('what is missing', () => {
   })
 })
 
+describe('logins', () => {
+  const keptFor = (itemTag: string) => ({ itemTag, name: 'Key', user: null, secret: null, keptAt: 'folder', editions: ['owner' as const], withheld: false })
+  const boat = (credentialsOf: readonly string[]): Partial<Vessel> => ({
+    equipment: [anEquipment({ tag: 'K1', kind: 'mobile-data router' }), anEquipment({ tag: 'K2', kind: 'wireless access point' }), anEquipment({ tag: 'K3', kind: 'satellite antenna' })],
+    wirelessNetworks: [{ tag: 'WL1', name: 'Gannet', purpose: null, accessPointTag: 'K2', networkTag: null, band: null, channel: null, security: null, forGuests: null }],
+    outsideLinks: (['K1', 'K3', null] as const).map((equipmentTag, i) => ({
+      tag: `EX${i}`, name: 'Link', purpose: null, kind: 'other', equipmentTag, antennaTags: [], downMbitPerS: null, upMbitPerS: null, provider: null, priorityNumber: null, coverage: null,
+    })),
+    credentials: credentialsOf.map(keptFor),
+  })
+  const lacking = (credentialsOf: readonly string[]) => resultsOf(boat(credentialsOf)).findings.filter(({ id }) => id === 'CFG204').map(({ message }) => message)
+
+  it('of a device count for the network and the link that it makes, and the other way round', () => {
+    expect(lacking(['K1'])).toEqual(['Vessel Test vessel: how to log in is not recorded for K2, EX1 and EX2'])
+    expect(lacking(['WL1', 'EX0', 'K3', 'EX2'])).toEqual([])
+  })
+
+  it('are not asked for before the first of them is entered', () => expect(lacking([])).toEqual([]))
+})
+
 describe('secrets', () => {
   const credential = (secret: string) => ({ itemTag: 'K1', name: 'Menu', user: null, secret, keptAt: null, editions: ['owner' as const], withheld: false })
   const device = anEquipment({ tag: 'K1', software: '1', notes: 'It opens with "gale-9".' })

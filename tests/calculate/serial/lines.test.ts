@@ -92,6 +92,13 @@ describe('how full a line is', () => {
   })
 })
 
+it('survives figures that make no sum', () => {
+  expect(lineOf(oneLink([sentence('RMC', 0, 1)])).missing).toEqual(['RMC: the rate of the line or the length of the sentence is not above zero'])
+  expect(usePercent(lineOf(oneLink([sentence('RMC', 70, 0)])))).toBe(0)
+  expect(lineOf(oneLink([sentence('RMC')], { baudRateBaud: 0 })).planned).toBeNull()
+  expect(lineOf({ serialLinks: [aSerialLink({ tag: 'S1', talker: 'X9', listeners: [] })] }).listeners).toEqual([])
+})
+
 describe('a multiplexer', () => {
   const mux = anEquipment({
     tag: 'K1', kind: 'serial multiplexer', ports: [port('a'), port('b'), port('out')],

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { blankPort } from '../../../src/model/blank.js'
 import type { Vessel } from '../../../src/model/vessel.js'
+import { spareCapacityPage } from '../../../src/view/pages/spare-capacity.view.js'
 import { serialPage } from '../../../src/view/pages/networks/serial.view.js'
 import { anEnd, anEquipment, aSerialLink, aVessel } from '../../support/vessel-builder.js'
 import { cellsOf, contextOf, tableIn, tablesOf, wordsOn, workingsOf } from './support.js'
@@ -59,6 +60,13 @@ describe('page of a serial link', () => {
     const words = wordsOn(pageOf('S1', boat({ serialLinks: [{ ...serialLinks[0]!, sentences: [{ formatter: 'AIVDM', lengthCharacterCount: null, ratePerS: null }] }] })))
     expect(words).toContain('Line in use not assessed no rate of AIVDM is recorded, and none is usual')
     expect(words).not.toContain('What still fits')
+  })
+
+  it('stands with the spare capacity: what still fits, and how many may still listen', () => {
+    // 220 of 384 characters a second are taken: twice 82 left. 15 mA less 2 mA: six more listeners at 2 mA.
+    expect(cellsOf(tableIn(spareCapacityPage(contextOf(boat())), 'serial-room'))).toEqual([
+      ['S1 Link S1', '45.8 % limit at most 80.0 % within', '2 times a second', '6'], ['S2 Link S2', '45.8 % limit at most 80.0 % within', '2 times a second', '6'],
+    ])
   })
 
   it('of a talker that is removed says so', () => {

@@ -7,7 +7,7 @@ import { say, sayForWorking } from '../../../units/format.js'
 import { comparisonText } from '../../assessment.js'
 import type { ViewContext } from '../../context.js'
 import { findingCards } from '../../finding-cards.js'
-import { tableOf } from '../../tables.js'
+import { byTag, tableOf } from '../../tables.js'
 import { dash, joined, muted, notRecorded, orDash, strong, verdict } from '../../text.js'
 import type { Block, Facts, Page, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
@@ -31,6 +31,23 @@ export function serialPage(context: ViewContext, link: SerialLink): Page {
     ],
     printed: null,
   }
+}
+
+/** For whoever adds a device: what each line still has room for. */
+export function serialRoomTable(context: ViewContext): Table {
+  const rows = context.vessel.serialLinks.flatMap(({ tag }) => { const line = context.results.serial.byLink.get(tag); return line === undefined ? [] : [{ tag, line }] })
+  return tableOf(rows.toSorted(byTag), {
+    id: 'serial-room',
+    caption: 'Room on the serial links',
+    empty: 'No serial link is recorded.',
+    note: ['One more sentence: of the greatest length, 82 characters, with the line 80 % full. A second talker needs a link of its own, or a multiplexer.'],
+    columns: [
+      { title: 'Link', width: 'text', cell: ({ tag }) => context.named(tag) },
+      { title: 'In use', width: 'text', cell: ({ line: { planned } }) => (planned === null ? [verdict('not assessed', 'not assessed')] : comparisonText(planned, context)) },
+      { title: 'One more sentence', width: 'text', cell: ({ line: { room } }) => [room?.status !== 'computed' ? muted('not assessed') : room.output.morePerS > 0 ? timesASecond(room.output.morePerS) : 'none'] },
+      { title: 'Further listeners', width: 'number', cell: ({ line: { drive } }) => [drive === null ? muted('not assessed') : String(Math.max(0, drive.reserve.output.moreListenersCount))] },
+    ],
+  })
 }
 
 const removedBlock = (context: ViewContext, { talker }: SerialLink): Block =>
