@@ -8,6 +8,7 @@ import path from 'node:path'
 import { performance } from 'node:perf_hooks'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import { build, examine, type Examined, viewOf } from './build.js'
+import { forEdition } from './edition.js'
 import { calculate } from './calculate/calculate.js'
 import { dependencyPass } from './calculate/dependency/index.js'
 import { feedingPass } from './calculate/feeding/index.js'
@@ -80,7 +81,7 @@ async function packRows(examined: Examined, scratch: string): Promise<readonly R
     process.stdout.write(`Packs are not measured: ${choice.reason} ${choice.remedy}\n`)
     return []
   }
-  const view = await viewOf(examined)
+  const view = await viewOf(forEdition(examined, 'owner'))
   const renderer = await openRenderer(process.env)
   await renderer.draw(view).then(drawn => renderer.writeManual(view, drawn, scratch)).finally(renderer.close)
   const manual = pathToFileURL(path.join(scratch, 'print', 'manual.html')).href
@@ -95,7 +96,7 @@ async function packRows(examined: Examined, scratch: string): Promise<readonly R
     await browser.close()
   })
   const packSeconds = (name: string, drawingCache: string | null) => secondsFor(() => build(sample, {
-    placeFor: () => path.join(scratch, name), pdf: true, asOf: '2026-01-01', variables: process.env, drawingCache, step: () => {},
+    placeFor: () => path.join(scratch, name), pdf: true, edition: 'owner', asOf: '2026-01-01', variables: process.env, drawingCache, step: () => {},
   }))
   const cache = path.join(scratch, 'drawings')
   const whole = await packSeconds('pack', cache)

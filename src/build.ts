@@ -1,8 +1,12 @@
-/** From a folder of data to the handover pack: the six stages in their order. Each is handed what the one before it made. */
+/**
+ * From a folder of data to the handover pack: the six stages in their order. Each is handed what the one before it made;
+ * between calculation and view what the edition must not carry is left out.
+ */
 import { rm } from 'node:fs/promises'
 import path from 'node:path'
 import { calculate, methods } from './calculate/calculate.js'
 import { check } from './check/check.js'
+import { type ForEdition, forEdition } from './edition.js'
 import type { LocatedFinding } from './findings/finding.js'
 import { locate } from './findings/locate.js'
 import { findingKinds } from './findings/registry.js'
@@ -13,7 +17,7 @@ import { readFolder } from './load/read-folder.js'
 import { lookup } from './model/lookup.js'
 import type { SourceFolder } from './load/source-folder.js'
 import type { Results } from './model/results.js'
-import type { Vessel } from './model/vessel.js'
+import type { Edition, Vessel } from './model/vessel.js'
 import { assemblePack } from './package/pack-folder.js'
 import { writeRecord } from './package/record.js'
 import type { Basis } from './references/basis/basis.js'
@@ -65,15 +69,17 @@ export async function examine(folder: string, options: ExamineOptions = {}): Pro
 }
 
 /** The finished text of every page. */
-export async function viewOf({ vessel, basis, results, findings }: Examined): Promise<View> {
+export async function viewOf({ edition, vessel, basis, results, findings }: ForEdition): Promise<View> {
   const { makeView } = await import('./view/make-view.js')
-  return makeView({ vessel, basis, results, findings, content: await readContent(), registries: { methods, findingKinds } })
+  return makeView({ edition, vessel, basis, results, findings, content: await readContent(), registries: { methods, findingKinds } })
 }
 
 export interface BuildOptions extends ExamineOptions {
   /** Where the pack goes, once the vessel is known. */
   readonly placeFor: (vessel: Vessel) => string
   readonly pdf: boolean
+  /** Whom the pack is for; what it must not carry is left out of everything in it. */
+  readonly edition: Edition
   /** Date of the build, year-month-day: the manual's, where the data give no date of issue. */
   readonly asOf: string
   readonly variables: Readonly<Record<string, string | undefined>>
@@ -82,7 +88,7 @@ export interface BuildOptions extends ExamineOptions {
   readonly step: (text: string) => void
 }
 
-export interface Built extends Omit<Examined, 'status'> {
+export interface Built extends Omit<ForEdition, 'status'> {
   readonly status: 'built'
   readonly place: string
   readonly view: View
@@ -101,31 +107,30 @@ export async function build(folder: string, options: BuildOptions): Promise<Buil
   options.step('Reading, checking, calculating')
   const examined = await examine(folder, options)
   if (examined.status !== 'examined') return examined
+  const shown = forEdition(examined, options.edition)
 
   options.step('Composing the pages')
   const { openRenderer } = await import('./renderer.js')
   // The browser starts while the pages are composed.
   const opening = openRenderer(options.variables, options.drawingCache)
   try {
-    const view = await viewOf(examined)
-    return await assemble(folder, examined, view, await opening, options)
+    const view = await viewOf(shown)
+    return await assemble(folder, shown, view, await opening, options)
   } finally {
     await (await opening).close()
   }
 }
 
-async function assemble(folder: string, examined: Examined, view: View, renderer: Renderer, options: BuildOptions): Promise<Built> {
-  const documents = await readDocuments(folder, [...lookup(examined.vessel).items.values()].flatMap(item => item.documents))
-  const place = options.placeFor(examined.vessel)
+async function assemble(folder: string, shown: ForEdition, view: View, renderer: Renderer, options: BuildOptions): Promise<Built> {
+  const documents = await readDocuments(folder, [...lookup(shown.vessel).items.values()].flatMap(item => item.documents))
+  const place = options.placeFor(shown.vessel)
   const made = await assemblePack(place, async packFolder => {
-    const rendered = await renderInto(packFolder, view, examined.vessel, renderer, options)
-    await writeRecord(packFolder, {
-      ...examined, schedules: view.schedules, methods, sourceTexts: examined.source.texts, documents,
-    })
+    const rendered = await renderInto(packFolder, view, shown.vessel, renderer, options)
+    await writeRecord(packFolder, { ...shown, schedules: view.schedules, methods, documents })
     options.step('Checksums')
     return rendered
   })
-  return { ...examined, ...made, status: 'built', place, view }
+  return { ...shown, ...made, status: 'built', place, view }
 }
 
 /** Site and printed manual; what the manual was printed from does not stay. */

@@ -3,6 +3,7 @@ import type {
   BackboneElement, BusMessage, CanBus, Coax, CompassClass, Credential, EthernetNetwork, OutsideLink, Port, Radar, SerialLink, Setting, Stability, StandingPlace, Stream,
   Structure, Transducer, Transmitter, WirelessNetwork,
 } from '../model/vessel.js'
+import { usualEditions } from '../model/edition.js'
 import type { Entry } from './schema/kinds.js'
 
 /** Height of a grown person standing. Common practice, no source. */
@@ -132,5 +133,5 @@ export const settingOf = ({ item, name, value, menu, date, by, notes }: Entry<'s
 
 export const credentialOf = (credential: Entry<'credentials'>): Credential => ({
   itemTag: credential.item, name: credential.name, user: credential.user ?? null, secret: credential.secret ?? null, keptAt: credential['kept-at'] ?? null,
-  editions: credential.editions ?? ['owner'],
+  editions: credential.editions ?? usualEditions, withheld: false,
 })

@@ -2,6 +2,7 @@
 import type { z } from 'zod'
 import type { LocatedFinding } from '../findings/finding.js'
 import { nearestOf } from '../findings/nearest.js'
+import { isSecret } from '../load/secrets.js'
 import { fieldOf, type SourceEntry, type SourceFolder, type SourceNode, type Span, wordsOf, writtenIn } from '../load/source-folder.js'
 import { keyMissing, keyUnknown, quantityNotAccepted, valueNotAccepted, vesselMissing, vesselRepeated, wordNotInList } from './findings.js'
 import { found, placeInWords, quoted, subjectOf } from './found.js'
@@ -55,7 +56,7 @@ function findingsOf(entry: SourceEntry, issue: z.core.$ZodIssue): readonly Locat
     return [found(keyMissing, fieldOf(node, missing)?.key ?? startOf(node), { subject, field, evidence: {}, context: { key: [...issue.path.slice(0, -1).filter(step => typeof step === 'string'), missing].join('.'), about } })]
   }
   const at = part?.dimension === undefined ? placeOfWord(node, issue.path) : node
-  const written = inSentence(node, at)
+  const written = isSecret(entry.kind, issue.path) ? 'something not shown here' : inSentence(node, at)
   if (part?.enum !== undefined) {
     // What protects a circuit is read off the boat: no guess is offered for it.
     const guess = typeof node.plain === 'string' && issue.path.at(-2) !== 'protection'

@@ -70,7 +70,7 @@ function rows(kind: KindKey, map: Described, shown: string, path: string): reado
 
 function referenceAt(kind: KindKey, path: string): string | null {
   const field = referenceFields[kind]?.find(reference => reference.path.join('.') === path)
-  return field === undefined || field.form === 'cable end' ? null : `the tag of ${field.expected.inWords}`
+  return field === undefined || field.form === 'cable end' || field.form === 'wire end' ? null : `the tag of ${field.expected.inWords}`
 }
 
 function takes(part: Described, reference: string | null): string {

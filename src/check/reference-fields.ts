@@ -9,8 +9,11 @@ export interface Expected {
   /** Key that equipment must have to stand there. */
   readonly equipmentNeeds?: string
 }
-/** `list`: a list of names, or words in a text. `cable end`: a name, perhaps with `:terminal`. `list of cable ends`: both. */
-type Form = 'name' | 'list' | 'cable end' | 'list of cable ends'
+/**
+ * `list`: a list of names, or words in a text. `cable end`: a name, perhaps with `:terminal`. `list of cable ends`: both.
+ * `wire end`: like a cable end, the terminal being a pin or screw of a connector, which no list of ports holds.
+ */
+type Form = 'name' | 'list' | 'cable end' | 'list of cable ends' | 'wire end'
 export interface ReferenceField {
   /** Keys as in the file; `*` for each item of a list. */
   readonly path: readonly string[]
@@ -65,7 +68,7 @@ export const referenceFields: Readonly<Partial<Record<KindKey, readonly Referenc
   ],
   'serial-links': [
     field('talker', equipment, 'cable end'), field('listeners', equipment, 'list of cable ends'),
-    field('wires.*.from', equipment, 'cable end'), field('wires.*.to', equipment, 'cable end'), field('wires.*.cable', cable),
+    field('wires.*.from', equipment, 'wire end'), field('wires.*.to', equipment, 'wire end'), field('wires.*.cable', cable),
   ],
   'ethernet-networks': [field('switches', equipment, 'list')],
   'wireless-networks': [field('access-point', equipment), field('network', ethernetNetwork)],

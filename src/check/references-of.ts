@@ -29,7 +29,7 @@ function nodesAt(node: SourceNode, [step, ...rest]: readonly string[], before: s
 function readReferences({ field, value }: FieldNode, { form, expected }: ReferenceField): readonly Reference[] {
   const written = form === 'list' || form === 'list of cable ends' ? wordsOf(value) : typeof value.plain === 'string' ? [{ word: value.plain, span: value }] : []
   return written.flatMap(({ word, span }) => {
-    const [name = '', terminal = null] = form === 'cable end' || form === 'list of cable ends' ? word.split(':') : [word]
-    return tagPattern.test(name) ? [{ field, name, terminal, span, expected }] : []
+    const [name = '', terminal = null] = form === 'name' || form === 'list' ? [word] : word.split(':')
+    return tagPattern.test(name) ? [{ field, name, terminal: form === 'wire end' ? null : terminal, span, expected }] : []
   })
 }

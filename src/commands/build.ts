@@ -4,7 +4,8 @@ import { readdir, stat } from 'node:fs/promises'
 import path from 'node:path'
 import { build, type Built } from '../build.js'
 import { summaryOf, summaryText } from '../findings/report.js'
-import type { Vessel } from '../model/vessel.js'
+import { editionTitles } from '../model/edition.js'
+import type { Edition, Vessel } from '../model/vessel.js'
 import { exitCodeFor, findingsText, notAssessedText, shownPath, typedPath } from './outcome-text.js'
 import { progressOn } from './progress.js'
 import { type ExitCode, type Surroundings, Unusable } from './surroundings.js'
@@ -12,20 +13,21 @@ import { type ExitCode, type Surroundings, Unusable } from './surroundings.js'
 export interface BuildPackOptions {
   readonly out?: string
   readonly pdf: boolean
+  readonly edition?: Edition
   readonly catalogue?: string
 }
 
-export async function buildPack(folder: string, { out, pdf, ...data }: BuildPackOptions, surroundings: Surroundings): Promise<ExitCode> {
+export async function buildPack(folder: string, { out, pdf, edition = 'owner', ...data }: BuildPackOptions, surroundings: Surroundings): Promise<ExitCode> {
   const { stdout, stderr, variables, workingFolder, now } = surroundings
   const started = now()
   const progress = progressOn(stderr)
   const placeFor = (vessel: Vessel): string => {
-    const place = out ?? path.join(workingFolder, 'handover', folderName(vessel.identity.name))
+    const place = out ?? path.join(workingFolder, 'handover', `${folderName(vessel.identity.name)}${edition === 'owner' ? '' : `-${edition}`}`)
     for (const read of [folder, ...(data.catalogue === undefined ? [] : [data.catalogue])]) refuseInside(place, read, surroundings)
     refuseOfAnother(place, vessel, surroundings)
     return place
   }
-  const outcome = await build(folder, { ...data, placeFor, pdf, asOf: dateOf(started), variables, step: progress.step }).finally(progress.end)
+  const outcome = await build(folder, { ...data, placeFor, pdf, edition, asOf: dateOf(started), variables, step: progress.step }).finally(progress.end)
   if (outcome.status !== 'built') {
     stdout.write(findingsText(outcome, stdout, surroundings))
     stderr.write('No pack was built: mend the errors above first. A pack that was there is as it was.\n')
@@ -78,13 +80,13 @@ const dateOf = (moment: Date): string =>
   [moment.getFullYear(), moment.getMonth() + 1, moment.getDate()].map(part => String(part).padStart(2, '0')).join('-')
 
 async function summary(folder: string, built: Built, tookMs: number, surroundings: Surroundings): Promise<string> {
-  const { place, view, sheetCount, findings, notAssessedCount, vessel } = built
+  const { place, view, sheetCount, findings, notAssessedCount, vessel, edition } = built
   const { issue } = vessel.document
   const part = async (name: string, what: string) => `  ${name.padEnd(16)} ${sizeText(await bytesBelow(path.join(place, name))).padStart(8)}   ${what}\n`
   const summaryCounts = summaryOf(findings)
   const total = summaryCounts.error + summaryCounts.warning + summaryCounts.note
   return [
-    `Handover pack of ${vessel.identity.name}${issue === null ? '' : `, issue ${issue}`}, in ${shownPath(place, surroundings)}\n`,
+    `Handover pack of ${vessel.identity.name}${issue === null ? '' : `, issue ${issue}`}, ${editionTitles[edition]}, in ${shownPath(place, surroundings)}\n`,
     await part('site', `${view.pages.length} pages; start at site/index.html`),
     ...(sheetCount === null ? [] : [await part('manual.pdf', `${sheetCount} sheets`)]),
     await part('record', `${view.schedules.length} tables, the vessel, every result, the data as read`),

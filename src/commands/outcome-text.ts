@@ -1,6 +1,7 @@
 /** Words and codes that commands share. */
 import path from 'node:path'
 import type { Examination } from '../build.js'
+import { textForExcerpts } from '../load/secrets.js'
 import type { LocatedFinding } from '../findings/finding.js'
 import { reportText, wantsColour } from '../findings/report.js'
 import { type ExitCode, exitCode, type OutputStream, type Surroundings } from './surroundings.js'
@@ -9,7 +10,7 @@ import { type ExitCode, exitCode, type OutputStream, type Surroundings } from '.
 export function findingsText(examination: Examination, stream: OutputStream, { variables }: Pick<Surroundings, 'variables'>): string {
   const { findings, source, status } = examination
   return reportText(findings, {
-    textOf: file => source.texts.get(file),
+    textOf: file => textForExcerpts(source, file) ?? undefined,
     colour: wantsColour(stream, variables),
     units: status === 'examined' ? examination.vessel.units : 'metric',
   })

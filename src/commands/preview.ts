@@ -3,6 +3,7 @@ import { rm, stat } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { examine, type ExamineOptions, viewOf } from '../build.js'
+import { forEdition } from '../edition.js'
 import { summaryOf, summaryText } from '../findings/report.js'
 import { withTemporaryFolder } from '../package/pack-folder.js'
 import { type PreviewServer, type Shown, startPreviewServer } from '../preview/preview-server.js'
@@ -84,7 +85,7 @@ async function makeSite(
     return { shown: { reportHtml: reportHtml(findingsText(examination, { write: () => {} }, surroundings)) }, said: `${counts}: the report is shown in place of the pages\n` }
   }
   try {
-    const view = await viewOf(examination)
+    const view = await viewOf(forEdition(examination, 'owner'))
     const drawn = await renderer.draw(view)
     await renderer.writeSite(view, drawn, outFolder)
     const took = ((now().getTime() - started.getTime()) / 1000).toFixed(1)

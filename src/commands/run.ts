@@ -1,6 +1,8 @@
 /** The program `asfitted`: its commands, and what the shell is told in the end. */
 import { Command, CommanderError, InvalidArgumentError } from 'commander'
 import path from 'node:path'
+import { editions } from '../model/edition.js'
+import type { Edition } from '../model/vessel.js'
 import { PackRefused } from '../package/pack-folder.js'
 import type { ReserveOptions } from './reserve.js'
 import { type ExitCode, exitCode, type Surroundings, Unusable } from './surroundings.js'
@@ -64,10 +66,11 @@ function makeProgram(surroundings: Surroundings, ended: (code: ExitCode) => void
   program.command('build')
     .description('build the handover pack: site, printable manual, records, checksums')
     .argument('<folder>', 'the vessel folder', folder)
-    .option('--out <folder>', 'where the pack goes (default: handover/ and the vessel’s name, in the current folder)', folder)
+    .option('--out <folder>', 'where the pack goes (default: handover/ and the vessel’s name, in the current folder; with the edition, where it is not the owner’s)', folder)
+    .option('--edition <edition>', `whom it is for: ${editions.join(', ')}; logins that this edition must not carry are left out (default: owner)`, editionNamed)
     .option('--no-pdf', 'leave the printable manual out')
     .option(...catalogueOption)
-    .action(async (vesselFolder: string, options: { out?: string; pdf: boolean; catalogue?: string }) => {
+    .action(async (vesselFolder: string, options: { out?: string; pdf: boolean; edition?: Edition; catalogue?: string }) => {
       const { buildPack } = await import('./build.js')
       ended(await buildPack(vesselFolder, options, surroundings))
     })
@@ -116,6 +119,12 @@ function makeProgram(surroundings: Surroundings, ended: (code: ExitCode) => void
     })
 
   return program
+}
+
+function editionNamed(written: string): Edition {
+  const edition = editions.find(each => each === written)
+  if (edition === undefined) throw new InvalidArgumentError(`one of ${editions.join(', ')} is expected.`)
+  return edition
 }
 
 function portNumber(written: string): number {

@@ -10,10 +10,12 @@ export type Locate = (subject: SubjectRef, field: string | null) => SourcePositi
 /** Fields of the model whose key in the files is not made of the same words. */
 const keysOfField: Readonly<Record<string, string>> = {
   ambientCBySpace: 'ambient',
+  baudRateBaud: 'baud',
   cableTag: 'segment',
   crossSectionMm2: 'size',
   device: 'type',
   dropCableTag: 'drop',
+  lengthCharacterCount: 'length',
   model: 'model-name',
   ratedCurrentA: 'rating',
   routeLengthM: 'length',

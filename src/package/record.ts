@@ -30,7 +30,7 @@ export interface RecordParts {
   readonly schedules: readonly Schedule[]
   /** Every calculation that a result can name. */
   readonly methods: readonly MethodRecord[]
-  /** Text of the data files as it was read, by name from the top of the vessel folder. */
+  /** Text of the data files, by name from the top of the vessel folder: as it was read, but for what the edition must not carry. */
   readonly sourceTexts: ReadonlyMap<string, string>
   /** Documents that items carry, by name from the top of the vessel folder. */
   readonly documents: ReadonlyMap<string, Uint8Array>
@@ -43,7 +43,8 @@ export async function writeRecord(packFolder: string, parts: RecordParts): Promi
     ['record/vessel.json', jsonOf(parts.vessel)],
     ['record/results.json', jsonOf(resultsRecord(parts))],
     ...parts.schedules.map((schedule): [string, string] => [`record/${schedule.file}`, csvOf(schedule)]),
-    ...[...parts.sourceTexts, ...parts.documents].map(([name, content]): [string, string | Uint8Array] => [sourcePlace(name), content]),
+    // A data file that an item lists as its document goes in as a data file: without what the edition must not carry.
+    ...[...parts.documents, ...parts.sourceTexts].map(([name, content]): [string, string | Uint8Array] => [sourcePlace(name), content]),
   ])
   for (const [file, content] of files) {
     const place = path.join(packFolder, file)

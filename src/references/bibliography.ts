@@ -246,6 +246,18 @@ export const bibliography = {
     designation: 'ISO 10087', title: 'Small craft. Craft identification. Coding system', publisher: 'ISO', edition: null, standing: 'published',
     remark: 'Structure and example read in public documents.',
   },
+  'iec-61162-1': {
+    designation: 'IEC 61162-1', title: 'Maritime navigation and radiocommunication equipment and systems. Digital interfaces. Part 1: single talker and multiple listeners (NMEA 0183)',
+    publisher: 'IEC', edition: null, standing: 'published', remark: 'Rate, framing and length of sentences read in public documents; currents of talkers and listeners from memory.',
+  },
+  'iec-61162-2': {
+    designation: 'IEC 61162-2', title: 'Maritime navigation and radiocommunication equipment and systems. Digital interfaces. Part 2: single talker and multiple listeners, high-speed transmission',
+    publisher: 'IEC', edition: null, standing: 'published', remark: 'The rate read in public documents.',
+  },
+  'sentence-examples': {
+    designation: 'published example sentences', title: 'Example sentences of receivers, sounders and instruments as printed in open manuals and data', publisher: '', edition: null,
+    standing: 'published', remark: 'Lengths counted on the examples; how often each is sent is common practice.',
+  },
   'common-practice': { designation: 'common practice', title: 'Common practice of the trade, no published source', publisher: '', edition: null, standing: 'common practice', remark: null },
   'heat-balance': {
     designation: 'heat balance of a conductor', title: 'Steady heat balance of a conductor', publisher: '', edition: null, standing: 'derived', remark: 'An estimate, used for the physical voltage drop only.',

@@ -4,7 +4,7 @@ import type { AnyFindingKind, LocatedFinding } from '../findings/finding.js'
 import { grouped, type Lookup, lookup } from '../model/lookup.js'
 import type { Content } from '../model/content.js'
 import type { Results } from '../model/results.js'
-import type { Circuit, Tag, Vessel } from '../model/vessel.js'
+import type { Circuit, Edition, Tag, Vessel } from '../model/vessel.js'
 import type { Basis } from '../references/basis/basis.js'
 import { siteMap } from './site-map.js'
 import { linkTo } from './text.js'
@@ -17,6 +17,8 @@ export interface Registries {
 }
 
 export interface ViewContext {
+  /** Whom the pack is for. */
+  readonly edition: Edition
   readonly vessel: Vessel
   readonly results: Results
   readonly basis: Basis
@@ -37,7 +39,7 @@ export interface ViewContext {
 
 export function viewContext(
   vessel: Vessel, results: Results, basis: Basis, findings: readonly LocatedFinding[], content: Content,
-  registries: Registries,
+  registries: Registries, edition: Edition,
 ): ViewContext {
   const known = lookup(vessel)
   const { addressOf } = siteMap(vessel)
@@ -54,7 +56,7 @@ export function viewContext(
     ?? known.serialLinks.get(tag)?.name ?? known.wirelessNetworks.get(tag)?.name ?? known.outsideLinks.get(tag)?.name
     ?? known.structures.get(tag)?.name ?? known.standingPlaces.get(tag)?.name ?? null
   return {
-    vessel, results, basis, content, registries, findings, lookup: known, findingsBySubject, addressOf, nameOf,
+    edition, vessel, results, basis, content, registries, findings, lookup: known, findingsBySubject, addressOf, nameOf,
     circuitsOf: tag => known.circuitsOfLoad.get(tag) ?? (passing.get(tag) ?? []).map(circuitTag => known.circuits.get(circuitTag)!),
     tag: tagInline,
     named: tag => {

@@ -3,7 +3,8 @@ import type { LocatedFinding } from '../findings/finding.js'
 import type { Content } from '../model/content.js'
 import { grouped } from '../model/lookup.js'
 import type { Results } from '../model/results.js'
-import type { Tag, Vessel } from '../model/vessel.js'
+import { editionTitles } from '../model/edition.js'
+import type { Edition, Tag, Vessel } from '../model/vessel.js'
 import type { Basis } from '../references/basis/basis.js'
 import { type Registries, type ViewContext, viewContext } from './context.js'
 import { canBusDiagrams } from './diagrams/can-bus.mermaid.js'
@@ -42,6 +43,7 @@ import { fixedPages } from './site-map.js'
 import type { Chapter, Cover, Diagram, NavigationEntry, Page, PageKey, TitleBlock, View } from './view-model.js'
 
 export interface ViewInput {
+  readonly edition: Edition
   readonly vessel: Vessel
   readonly results: Results
   readonly basis: Basis
@@ -50,8 +52,8 @@ export interface ViewInput {
   readonly registries: Registries
 }
 
-export function makeView({ vessel, results, basis, findings, content, registries }: ViewInput): View {
-  const context = viewContext(vessel, results, basis, findings, content, registries)
+export function makeView({ edition, vessel, results, basis, findings, content, registries }: ViewInput): View {
+  const context = viewContext(vessel, results, basis, findings, content, registries, edition)
   const pages = makePages(context)
   return {
     vesselName: vessel.identity.name,
@@ -105,10 +107,10 @@ function makePages(context: ViewContext): readonly Page[] {
 
 const byAbout = (diagrams: readonly Diagram[]): ReadonlyMap<Tag | null, readonly Diagram[]> => grouped(diagrams, ({ about }) => [about])
 
-function titleBlock({ vessel: { identity, document }, basis }: ViewContext): TitleBlock {
+function titleBlock({ vessel: { identity, document }, basis, edition }: ViewContext): TitleBlock {
   const orDash = (text: string | null) => text ?? '–'
   return {
-    title: 'Handover manual',
+    title: `Handover manual, ${editionTitles[edition]}`,
     vessel: identity.hullNumber === null ? identity.name : `${identity.name}, hull ${identity.hullNumber}`,
     documentNumber: orDash(document.number),
     issue: orDash(document.issue),

@@ -46,6 +46,17 @@ const special: Readonly<Record<string, string>> = {
   sternM: 'to the stern',
   portM: 'to the port side',
   starboardM: 'to the starboard side',
+  lengthCharacterCount: 'characters, start and line end included',
+  charactersPerS: 'characters a second',
+  baudRateBaud: 'rate of the line',
+  lineUsePercent: 'share of the line in use',
+  lineTimeMs: 'time on the line',
+  morePerS: 'times a second that it still fits',
+  planPercent: 'share of the line that is planned',
+  driveCurrentMilliA: 'current that the talker can drive',
+  drawnCurrentMilliA: 'current that its listeners take',
+  listenerCurrentMilliA: 'current of one more listener',
+  moreListenersCount: 'further listeners',
 }
 
 export function wordsOf(name: string): string {

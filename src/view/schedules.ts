@@ -5,6 +5,7 @@ import { circuitTable } from './pages/circuits.view.js'
 import { measurementTable } from './pages/commissioning-measured.js'
 import { equipmentTable } from './pages/equipment.view.js'
 import { panelsTable } from './pages/panels.view.js'
+import { settingsSchedule, softwareTable } from './pages/record/configuration.view.js'
 import { byTag, scheduleOf } from './tables.js'
 import type { Schedule } from './view-model.js'
 
@@ -17,6 +18,8 @@ export function schedules(context: ViewContext): readonly Schedule[] {
     scheduleOf('cables.csv', cablesTable(context, vessel.cables, { id: 'cables', caption: 'Cables' })),
     scheduleOf('wireways.csv', wirewayTable(context, vessel.wireways)),
     scheduleOf('measurements.csv', measurementTable(context)),
+    scheduleOf('software.csv', softwareTable(context)),
+    settingsSchedule(context),
     {
       file: 'labels.csv',
       columns: ['Cable', 'End', 'Label'],

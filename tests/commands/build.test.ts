@@ -24,7 +24,7 @@ describe('asfitted build, without a browser', () => {
     const boat = folderOf(lampBoat({ name: 'Lamp boat No. 2' }))
     const { code, stdout, stderr } = await build(workingFolder, boat)
     expect(code).toBe(0)
-    expect(stdout).toContain(`Handover pack of Lamp boat No. 2, in ${join('handover', 'lamp-boat-no-2')}\n`)
+    expect(stdout).toContain(`Handover pack of Lamp boat No. 2, owner’s edition, in ${join('handover', 'lamp-boat-no-2')}\n`)
     expect(stdout).toMatch(/ site +\d+\.\d MB +\d+ pages/)
     expect(stdout).toMatch(/\nFindings: 0 errors, 0 warnings, 0 notes\.\nEvery result .* was calculated\.\nBuilt in \d+\.\d s\.\n$/)
     expect(stderr).toMatch(/^Reading, checking, calculating\n/)

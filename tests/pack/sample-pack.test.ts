@@ -16,7 +16,7 @@ let built: Built
 let pages: ReadonlyMap<string, string>
 
 async function buildInto(place: string, pdf: boolean): Promise<Built> {
-  const made = await build(sample, { placeFor: () => place, pdf, asOf: '2026-05-04', variables: process.env, step: () => undefined })
+  const made = await build(sample, { placeFor: () => place, pdf, edition: 'owner', asOf: '2026-05-04', variables: process.env, step: () => undefined })
   if (made.status !== 'built') throw new Error(`the sample is ${made.status}: ${made.findings.map(({ message }) => message).join('; ')}`)
   return made
 }

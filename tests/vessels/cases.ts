@@ -30,6 +30,8 @@ export const exitCodes = {
   'identifiers': 1,
   'identifiers-doubtful': 0,
   'placement': 1,
+  'serial': 1,
+  'configuration': 0,
   'schema-faults': 1,
   'no-vessel': 1,
   'references': 1,

@@ -38,7 +38,7 @@ export const entryKinds = {
   'structures': kind('structures', structureSchema, 'What stands in the way of radar beams, lights and the sky.'),
   'standing-places': kind('standing-places', standingPlaceSchema, 'Where people stand, sit or sleep.'),
   'settings': kind('settings', settingSchema, 'Settings of devices worth keeping.'),
-  'credentials': kind('credentials', credentialSchema, 'How to log in; kept out of the editions that must not carry it.'),
+  'credentials': kind('credentials', credentialSchema, 'How to log in; kept out of the editions that must not carry it. Documents go into every edition as they are.'),
   'operating-modes': kind('operating-modes', operatingModeSchema, 'The ways in which the boat is used: at anchor, under way, in harbour.'),
   'duties': kind('duties', dutySchema, 'What runs in each operating mode, and when: loads and sources.'),
   'measurements': kind('measurements', measurementSchema, 'What was measured, to be held against what was calculated.'),

@@ -55,8 +55,8 @@ const sentenceSchema = z.strictObject({
 
 const serialWireSchema = z.strictObject({
   signal: text('What the wire is for: A (signal +), B (signal −), C (common), screen.'),
-  from: cableEnd('Terminal of the talker.'),
-  to: cableEnd('Terminal of the listener.'),
+  from: cableEnd('Item and terminal at the talker’s end, the terminal as it is marked: pin, screw or colour.'),
+  to: cableEnd('Item and terminal at the listener’s end; a terminal block on the way may be either end.'),
   cable: tag('Cable that holds it.').optional(),
   core: text('Colour or number of the core.').optional(),
 })

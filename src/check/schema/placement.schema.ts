@@ -1,5 +1,6 @@
 /** What matters where it stands: lights, transducers, structures, people; and what was set on the devices. */
 import { z } from 'zod'
+import { editions } from '../../model/edition.js'
 import { aboveZero, date, listOf, oneOf, position, quantity, tag, text } from './fields.js'
 
 export const navigationLightSchema = z.strictObject({
@@ -57,5 +58,5 @@ export const credentialSchema = z.strictObject({
   user: text('User name.').optional(),
   secret: text('Password, key or PIN.').optional(),
   'kept-at': text('Where it is written down, when it is not in the data.').optional(),
-  editions: listOf(oneOf(['owner', 'service', 'yard'], 'Edition.'), 'Editions of the pack that may carry it; owner alone when left out.').optional(),
+  editions: listOf(oneOf(editions, 'Edition.'), 'Editions of the pack that may carry it; owner alone when left out.').optional(),
 }).refine(credential => credential.secret !== undefined || credential['kept-at'] !== undefined, { path: ['secret'], error: 'the secret, or where it is kept' })

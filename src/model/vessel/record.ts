@@ -25,4 +25,6 @@ export interface Credential {
   readonly keptAt: string | null
   /** The editions that may carry it. */
   readonly editions: readonly Edition[]
+  /** User and secret are left out of this edition. */
+  readonly withheld: boolean
 }

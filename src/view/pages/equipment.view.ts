@@ -14,6 +14,7 @@ import { batteryFacts, sourceFacts } from './source-facts.js'
 import { deadBlocks, lossBlocks } from './fault-blocks.js'
 import { findingCards } from '../finding-cards.js'
 import { fixedPages } from '../site-map.js'
+import { restoreBlocks } from './record/configuration.view.js'
 import { byTag, compareTags, tableOf } from '../tables.js'
 import { counted, dash, joined, muted, notRecorded, orDash } from '../text.js'
 import type { Block, Facts, Page, Table, Text } from '../view-model.js'
@@ -74,6 +75,7 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
     cables.length === 0 ? null : cablesTable(context, cables, { id: 'cables', caption: 'Cables that end here', seenFrom: item.tag }),
     'ports' in item && item.ports.length > 0 ? portTable(context, item) : null,
     neighbours(context, item.tag),
+    ...restoreBlocks(context, item.tag),
     item.notes === null ? null : { is: 'markdown', source: item.notes },
     documentTable(item),
     findings.length === 0 ? null : { is: 'findings', empty: '', findings: findingCards(context, findings) },
@@ -122,7 +124,7 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
   add('Maker, model', makerAndModel(item))
   add('Serial number', item.serial)
   if ('kind' in item) {
-    add('Software', item.software)
+    add('Software', item.software === null || item.softwareDate === null ? item.software : `${item.software}, read on ${item.softwareDate}`)
     add('Network address', item.address)
     if (item.supplyMinV !== null || item.supplyMaxV !== null) {
       const [low, high] = [item.supplyMinV, item.supplyMaxV].map(v => (v === null ? '–' : say('ratedSupplyV', v)))

@@ -21,6 +21,8 @@ const domainTitles: Readonly<Record<string, string>> = {
   ENG: 'Energy',
   DEP: 'Dependency',
   RSV: 'Reserve and switching modules',
+  SER: 'Serial links',
+  CFG: 'Configuration record',
   COM: 'Commissioning',
   IDN: 'Identifiers',
   PLC: 'Placement',

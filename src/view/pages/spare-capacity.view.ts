@@ -10,6 +10,7 @@ import { byTag, type ColumnOf, compareTags, tableOf } from '../tables.js'
 import { dash, joined, muted, orDash, orNotRecorded, strong, verdict } from '../text.js'
 import type { Block, Page, Table, Text } from '../view-model.js'
 import { freePorts } from './networks/ethernet.view.js'
+import { serialRoomTable } from './networks/serial.view.js'
 import { spareText } from './panels.view.js'
 
 export function spareCapacityPage(context: ViewContext): Page {
@@ -23,7 +24,7 @@ export function spareCapacityPage(context: ViewContext): Page {
     blocks: [
       panelTable(context), trialTable(context), { is: 'heading', text: mainTitle, anchor: null }, feederTable(context), busbarTable(context),
       { is: 'heading', text: 'Asking for more', anchor: null }, commandHelp(context), { is: 'heading', text: 'Ports, tees and conduits', anchor: null },
-      portTable(context), busTable(context), conduitTable(context),
+      portTable(context), busTable(context), serialRoomTable(context), conduitTable(context),
     ],
   }
 }

@@ -1,4 +1,5 @@
 /** The front: home, finding a thing fast, the vessel and its document control, the electrical overview. */
+import { editionTitles } from '../../model/edition.js'
 import type { Circuit } from '../../model/vessel.js'
 import { equipmentKind } from '../../references/equipment-kinds.js'
 import { say, sayBoth } from '../../units/format.js'
@@ -93,7 +94,7 @@ export function findPage(context: ViewContext): Page {
   }
 }
 
-export function vesselPage({ vessel, basis }: ViewContext): Page {
+export function vesselPage({ vessel, basis, edition }: ViewContext): Page {
   const { identity, document } = vessel
   const quantity = (name: string, value: number | null): Text => orNotRecorded(value === null ? null : sayBoth(name, value, vessel))
   return {
@@ -126,6 +127,7 @@ export function vesselPage({ vessel, basis }: ViewContext): Page {
       {
         is: 'facts', caption: 'Document control', entries: [
           { label: 'Document number', value: orNotRecorded(document.number) },
+          { label: 'Edition', value: [editionTitles[edition]] },
           { label: 'Issue', value: orNotRecorded(document.issue) },
           { label: 'Date of issue', value: orNotRecorded(document.issuedOn) },
           { label: 'Prepared by', value: orNotRecorded(document.preparedBy) },

@@ -2,6 +2,7 @@
 import { fileURLToPath } from 'node:url'
 import { beforeAll, expect, it } from 'vitest'
 import { examine, viewOf } from '../../../src/build.js'
+import { forEdition } from '../../../src/edition.js'
 import { plainText } from '../../../src/view/tables.js'
 import type { View } from '../../../src/view/view-model.js'
 import { examineCase } from '../../vessels/cases.js'
@@ -10,7 +11,7 @@ let view: View
 beforeAll(async () => {
   const examined = await examine(fileURLToPath(new URL('../../../sample-vessel', import.meta.url)))
   if (examined.status !== 'examined') throw new Error('the sample vessel has errors')
-  view = await viewOf(examined)
+  view = await viewOf(forEdition(examined, 'owner'))
 })
 
 const factOf = (key: string, label: string): string => {
@@ -34,7 +35,7 @@ it('of a battery is not the fuse behind it', () => {
 it('the workings of a vessel under ABYC print cross-section and length as its formula takes them', async () => {
   const examined = await examineCase('trawler-abyc')
   if (examined.status !== 'examined') throw new Error('the case has errors')
-  const tables = (await viewOf(examined)).pages.flatMap(({ blocks }) => blocks.filter(block => block.is === 'table' && block.id === 'drop-steps'))
+  const tables = (await viewOf(forEdition(examined, 'owner'))).pages.flatMap(({ blocks }) => blocks.filter(block => block.is === 'table' && block.id === 'drop-steps'))
   const cells = tables.flatMap(block => (block.is === 'table' ? block.rows.map(row => [plainText(row.cells[2]!), plainText(row.cells[3]!)]) : []))
   expect(cells.length).toBeGreaterThan(10)
   expect(cells.filter(([area, length]) => !/^\d+(\.\d+)?\u00A0cmil$/.test(area!) || !/^\d+(\.\d+)?\u00A0ft$/.test(length!))).toEqual([])

@@ -109,8 +109,8 @@ describe('the card for a distress call', () => {
 
 /** The pages that lead to the card before anything else. */
 function linksToCard(given: Vessel): readonly string[] {
-  const { vessel: made, results, basis, content, registries } = contextOf(given)
-  return makeView({ vessel: made, results, basis, findings: [], content, registries }).pages
+  const { vessel: made, results, basis, content, registries, edition } = contextOf(given)
+  return makeView({ vessel: made, results, basis, findings: [], content, registries, edition }).pages
     .filter(({ blocks: [first] }) => first?.is === 'paragraph' && first.text.some(part => typeof part !== 'string' && part.is === 'link' && part.to === fixedPages.distress))
     .map(({ key }) => key)
 }

@@ -4,7 +4,7 @@ import type { LocatedFinding } from '../../../src/findings/finding.js'
 import { findingKinds } from '../../../src/findings/registry.js'
 import { readContent } from '../../../src/load/read-content.js'
 import type { Results } from '../../../src/model/results.js'
-import type { Vessel } from '../../../src/model/vessel.js'
+import type { Edition, Vessel } from '../../../src/model/vessel.js'
 import { bases } from '../../../src/references/basis/bases.js'
 import { type Registries, type ViewContext, viewContext } from '../../../src/view/context.js'
 import { plainText } from '../../../src/view/tables.js'
@@ -14,9 +14,9 @@ const content = await readContent()
 
 export const registries: Registries = { methods, findingKinds }
 
-export function contextOf(vessel: Vessel, { findings = [], results }: { findings?: readonly LocatedFinding[]; results?: Results } = {}): ViewContext {
+export function contextOf(vessel: Vessel, { findings = [], results, edition = 'owner' }: { findings?: readonly LocatedFinding[]; results?: Results; edition?: Edition } = {}): ViewContext {
   const basis = bases[vessel.basis]
-  return viewContext(vessel, results ?? calculate(vessel, basis), basis, findings, content, registries)
+  return viewContext(vessel, results ?? calculate(vessel, basis), basis, findings, content, registries, edition)
 }
 
 export const tablesOf = (page: Page): readonly Table[] => page.blocks.filter((block): block is Table => block.is === 'table')
