@@ -41,7 +41,7 @@ export type CurrentLenOutput = Readonly<{ loadEquivalencyNumber: number }>
  * Source    bus-cable-guides
  */
 export function lenOfCurrent({ currentA }: CurrentLenInput): CurrentLenOutput {
-  // Six hundredths of a binary digit must not make one more unit of it.
+  // In binary 0.15 / 0.05 is a little above 3.
   return { loadEquivalencyNumber: Math.ceil(Number((currentA / 0.05).toPrecision(12))) }
 }
 
