@@ -1,5 +1,6 @@
 /** CAN buses: lengths, supply, load, terminators, instances, and what room is left. */
 import type { Finding } from '../../findings/finding.js'
+import type { Quantities } from '../../units/quantity.js'
 import type { Comparison, Computed, Outcome } from '../results.js'
 import type { BackboneElement, BusCable, BusMessage, CanBus, Equipment, Tag } from '../vessel.js'
 import type { Gap } from './gap.js'
@@ -224,7 +225,7 @@ export interface TeeRoom {
   readonly lenLeftNumber: number
   readonly governedBy: string
   /** The sum that governs; null where a rule does, without one. */
-  readonly by: Computed<{ marginV: number; resistanceOhm: number } | { marginA: number }, { lenLeftNumber: number }> | null
+  readonly by: Computed<Quantities, { lenLeftNumber: number }> | null
 }
 export interface BusReading {
   readonly number: string
