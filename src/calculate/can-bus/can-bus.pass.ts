@@ -34,7 +34,7 @@ function resultOf(vessel: Vessel, before: Upstream, { bus, backbone }: BusWithBa
   const load = busLoadOf(bus, backbone, traffic)
   return {
     bus, backbone, lengths, termination, supply, load,
-    alike: alikeSenders(traffic.messages),
+    alike: alikeSenders(bus, traffic.messages),
     room: roomOf(backbone, lengths, supply, load),
     readings: readingsOf(vessel, { bus, backbone, termination, supply, load }),
   }

@@ -38,8 +38,9 @@ function byDevice(messages: readonly MessageLoad[]): readonly DeviceLoad[] {
   return [...devices.values()]
 }
 
-/** Pairs of devices with the groups that both send under one instance. */
-export function alikeSenders(messages: readonly MessageLoad[]): readonly AlikeSenders[] {
+/** Pairs of devices with the groups that both send under one instance. On an engine bus the address alone tells one engine from the other. */
+export function alikeSenders({ protocol }: CanBus, messages: readonly MessageLoad[]): readonly AlikeSenders[] {
+  if (protocol === 'j1939') return []
   const counted = messages.filter(({ pgnNumber }) => !networkManagementPgns.has(pgnNumber))
   const pairs = new Map<string, AlikeSenders>()
   counted.forEach((one, i) => {
