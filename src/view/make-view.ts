@@ -6,7 +6,6 @@ import type { Results } from '../model/results.js'
 import type { Tag, Vessel } from '../model/vessel.js'
 import type { Basis } from '../references/basis/basis.js'
 import { type Registries, type ViewContext, viewContext } from './context.js'
-import { canBusDiagrams } from './diagrams/can-bus.mermaid.js'
 import { ethernetDiagrams } from './diagrams/ethernet.mermaid.js'
 import { legendDiagram } from './diagrams/legend.mermaid.js'
 import { oneLineDiagrams } from './diagrams/one-line.mermaid.js'
@@ -67,7 +66,7 @@ export function makeView({ vessel, results, basis, findings, content, registries
 function makePages(context: ViewContext): readonly Page[] {
   const { vessel, results, addressOf } = context
   const oneLine = byAbout(oneLineDiagrams(vessel, results, addressOf))
-  const networks = byAbout([...ethernetDiagrams(vessel, results, addressOf), ...canBusDiagrams(vessel, results, addressOf)])
+  const networks = byAbout(ethernetDiagrams(vessel, results, addressOf))
   const systems = byAbout(systemDiagrams(vessel, results, addressOf))
   return [
     homePage(context),
