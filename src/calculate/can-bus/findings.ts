@@ -1,6 +1,6 @@
 /** Findings about CAN buses (CAN). */
 import type { FindingKind } from '../../findings/finding.js'
-import { say, sayAgainst, sayAgainstBoth, sayForWorking } from '../../units/format.js'
+import { sayAgainst, sayAgainstBoth, sayForWorking } from '../../units/format.js'
 
 const since = '0.3.0'
 const retired = null
@@ -93,7 +93,7 @@ export const protectionAboveCable: FindingKind<{ ratedCurrentA: number }> = {
     const { actual, limit: most } = sayAgainst('ratedCurrentA', evidence.ratedCurrentA, limit!.value)
     return `Circuit ${subject.id} feeds CAN bus ${context?.['bus']} of ${context?.['cable']} cable: rated ${actual}, limit ${most}`
   },
-  remedy: ({ subject, limit }) => `Fit a device of at most ${say('ratedCurrentA', limit!.value)} in ${subject.id}, or one at the power insertion, and record it.`,
+  remedy: ({ subject }) => `Fit a device of a lower rating in ${subject.id}, or a further one at the power insertion, and record it.`,
 }
 
 export const busCurrentAboveProtection: FindingKind<{ currentA: number }> = {

@@ -18,14 +18,15 @@ export function roomOf(backbone: Backbone, lengths: BusLengths, supply: BusSuppl
   }
 }
 
-type Left = Pick<TeeRoom, 'lenLeftNumber' | 'governedBy' | 'by'>
+type Left = NonNullable<TeeRoom['governed']>
 
 /** The device would add its current to everything between the insertion and its tee. */
 function roomAt(section: SolvedSection, tee: TeeSupply, free: boolean): TeeRoom {
-  const ofOneDevice: Left = { lenLeftNumber: deviceLenLimit.value, governedBy: 'what one device may take', by: null }
   const found = [...byVoltage(section, tee), ...byCurrent(section, tee)]
-  return { tag: tee.tag, free, ...found.reduce<Left>((least, left) => (left.lenLeftNumber < least.lenLeftNumber ? left : least), ofOneDevice) }
+  const governed = found.reduce<Left | null>((least, left) => (least === null || unitsIn(left) < unitsIn(least) ? left : least), null)
+  return { tag: tee.tag, free, lenLeftNumber: Math.min(deviceLenLimit.value, governed === null ? Infinity : unitsIn(governed)), governed }
 }
+const unitsIn = ({ by }: Left): number => by.output.lenLeftNumber
 
 function byVoltage({ tees }: SolvedSection, tee: TeeSupply): readonly Left[] {
   const along = tees.filter(({ side }) => side === tee.side)
@@ -51,7 +52,6 @@ function byCurrent({ legs, againstProtection, insertion }: SolvedSection, tee: T
 
 const distanceTo = (stretches: readonly Stretch[], i: number): number => stretches.slice(0, i + 1).reduce((sum, { drop }) => sum + drop.input.lengthM, 0)
 
-const voltageLeft = (marginV: number, resistanceOhm: number, governedBy: string): readonly Left[] => leftBy(runMethod(lenByVoltageMethod, { marginV, resistanceOhm }), governedBy)
-const currentLeft = (marginA: number, governedBy: string): readonly Left[] => leftBy(runMethod(lenByCurrentMethod, { marginA }), governedBy)
-const leftBy = <In extends Quantities>(by: Outcome<In, { lenLeftNumber: number }>, governedBy: string): readonly Left[] =>
-  (by.status === 'computed' ? [{ lenLeftNumber: by.output.lenLeftNumber, governedBy, by }] : [])
+const voltageLeft = (marginV: number, resistanceOhm: number, words: string): readonly Left[] => leftBy(runMethod(lenByVoltageMethod, { marginV, resistanceOhm }), words)
+const currentLeft = (marginA: number, words: string): readonly Left[] => leftBy(runMethod(lenByCurrentMethod, { marginA }), words)
+const leftBy = <In extends Quantities>(by: Outcome<In, { lenLeftNumber: number }>, words: string): readonly Left[] => (by.status === 'computed' ? [{ words, by }] : [])

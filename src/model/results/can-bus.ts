@@ -221,11 +221,10 @@ export interface BusRoom {
 export interface TeeRoom {
   readonly tag: Tag
   readonly free: boolean
-  /** The largest load equivalency number of one more device there. */
+  /** The largest load equivalency number of one more device there: what the bus can give, and at most what one device may take. */
   readonly lenLeftNumber: number
-  readonly governedBy: string
-  /** The sum that governs; null where a rule does, without one. */
-  readonly by: Computed<Quantities, { lenLeftNumber: number }> | null
+  /** Which limit of the bus has least left there, with its sum; null where none is known. */
+  readonly governed: { readonly words: string; readonly by: Computed<Quantities, { lenLeftNumber: number }> } | null
 }
 export interface BusReading {
   readonly number: string

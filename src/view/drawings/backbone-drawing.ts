@@ -14,8 +14,8 @@ const right = width - 6
 const mostHeight = 830
 const rowHeight = { station: 38, bare: 30, cable: 24, zone: 20, end: 24, marker: 20 } as const
 
-/** `tag`: of the station that stands in it. */
-interface Row { readonly height: number; readonly zoneKey: string | null; readonly tag?: string; draw(y: number): string }
+/** `zone`: whose band it lies in. `heading`: it names that zone. `tag`: of the station in it. */
+interface Row { readonly height: number; readonly zone: DrawnStation['zone']; readonly heading?: true; readonly tag?: string; draw(y: number): string }
 
 /** The sheets, in order. */
 export function backboneDrawings(backbone: DrawnBackbone): readonly string[] {
@@ -25,41 +25,43 @@ export function backboneDrawings(backbone: DrawnBackbone): readonly string[] {
   const lastTag = (held: readonly Row[] | undefined) => held?.findLast(({ tag }) => tag !== undefined)?.tag
   const firstTag = (held: readonly Row[] | undefined) => held?.find(({ tag }) => tag !== undefined)?.tag
   return sheets.map((held, i) => sheet(`${backbone.title}, sheet ${i + 1} of ${sheets.length}`, [
-    ...(i === 0 ? [] : [marker(`from ${lastTag(sheets[i - 1]) ?? 'the sheet before'}`)]),
+    ...(i === 0 ? [] : [marker(`from ${lastTag(sheets[i - 1]) ?? 'the sheet before'}`), ...headingAgain(held)]),
     ...held,
     ...(i === sheets.length - 1 ? [] : [marker(`goes on to ${firstTag(sheets[i + 1]) ?? 'the next sheet'}`)]),
   ]))
 }
 
+const headingAgain = ([first]: readonly Row[]): readonly Row[] => (first === undefined || first.zone === null || first.heading ? [] : [headingOf(first.zone, true)])
+
 // --- rows ------------------------------------------------------------------------------------------------------------
 function rowsOf({ stations, spans }: DrawnBackbone): readonly Row[] {
-  const cableRows = (cables: readonly DrawnCable[] = [], zoneKey: string | null) => cables.map((cable): Row => ({ height: rowHeight.cable, zoneKey, draw: y => cableRow(cable, y) }))
-  const open = (last: boolean): Row => ({ height: rowHeight.end, zoneKey: null, draw: y => openEnd(y, last) })
   if (stations.length === 0) return []
   const onward = spans.at(-1)!
+  const startsOpen = spans[0]!.length > 0
   return [
-    ...(spans[0]!.length === 0 ? [] : [open(false)]),
+    ...(startsOpen ? [openEnd(false)] : []),
     ...stations.flatMap((station, i): readonly Row[] => {
-      const before = stations[i - 1]
-      const zone = station.zone
-      const opens = zone !== null && zone.key !== before?.zone?.key
-      const within = zone !== null && zone.key === before?.zone?.key ? zone.key : null
+      const { zone } = station
+      const goesOn = zone !== null && zone.key === stations[i - 1]?.zone?.key
+      const [isFirst, isLast] = [i === 0 && !startsOpen, i === stations.length - 1 && onward.length === 0]
       return [
-        ...cableRows(spans[i], within),
-        ...(opens ? [{ height: rowHeight.zone, zoneKey: zone.key, draw: (y: number) => zoneRow(zone.name, y, i > 0 || spans[0]!.length > 0) }] : []),
-        { height: station.hung === null ? rowHeight.bare : rowHeight.station, zoneKey: zone?.key ?? null, tag: station.tag, draw: y => stationRow(station, y, i === 0 && spans[0]!.length === 0, i === stations.length - 1 && onward.length === 0) },
+        ...spans[i]!.map(cable => cableRow(cable, goesOn ? zone : null)),
+        ...(zone === null || goesOn ? [] : [headingOf(zone, !isFirst)]),
+        { height: heightOf(station), zone, tag: station.tag, draw: y => stationRow(station, y, isFirst, isLast) },
       ]
     }),
-    ...cableRows(onward, null),
-    ...(onward.length === 0 ? [] : [open(true)]),
+    ...onward.map(cable => cableRow(cable, null)),
+    ...(onward.length === 0 ? [] : [openEnd(true)]),
   ]
 }
+
+const heightOf = ({ hung }: DrawnStation): number => (hung === null ? rowHeight.bare : rowHeight.station)
 
 const line = (kind: 'backbone' | 'drop', x1: number, y1: number, x2: number, y2: number): string => element('line', { class: kind, x1, y1, x2, y2 })
 const text = (kind: string, x: number, y: number, words: string, anchor: 'start' | 'end' = 'start'): string => element('text', { class: kind, x, y, 'text-anchor': anchor }, escaped(words))
 
-/** Letters of the condensed face are at most six units wide at 12, those of the label face seven and a half. */
-const letterWidth = { plain: 6, tag: 7.5 } as const
+/** Letters of the condensed face are five and a half units wide at 12 on average, those of the label face seven. */
+const letterWidth = { plain: 5.6, tag: 7 } as const
 const fitting = (words: string, room: number, letter: keyof typeof letterWidth): string => {
   const most = Math.max(1, Math.floor(room / letterWidth[letter]))
   return words.length <= most ? words : `${words.slice(0, most - 1)}…`
@@ -69,8 +71,9 @@ const linked = ({ text: words, to }: Label, x: number, y: number, room: number, 
   return to === null ? written : element('a', { href: `asfitted:${to}` }, written)
 }
 
-function stationRow({ kind, tag, beneath, hung, words }: DrawnStation, y: number, first: boolean, last: boolean): string {
-  const height = hung === null ? rowHeight.bare : rowHeight.station
+function stationRow(station: DrawnStation, y: number, first: boolean, last: boolean): string {
+  const { kind, tag, beneath, hung, words } = station
+  const height = heightOf(station)
   const middle = y + height / 2
   return [
     line('backbone', spine, first ? middle : y, spine, last ? middle : y + height),
@@ -106,21 +109,24 @@ function mark(kind: DrawnStation['kind'], y: number): string {
   }
 }
 
-const cableRow = ({ cable, facts }: DrawnCable, y: number): string => [
-  line('backbone', spine, y, spine, y + rowHeight.cable),
-  linked(cable, spine + 14, y + 16, 70),
-  text('said', hang, y + 16, fitting(facts, right - hang, 'plain')),
-].join('')
+const cableRow = ({ cable, facts }: DrawnCable, zone: DrawnStation['zone']): Row => ({
+  height: rowHeight.cable, zone,
+  draw: y => line('backbone', spine, y, spine, y + rowHeight.cable) + linked(cable, spine + 14, y + 16, 70) + text('said', hang, y + 16, fitting(facts, right - hang, 'plain')),
+})
 
-const zoneRow = (name: string, y: number, through: boolean): string =>
-  (through ? line('backbone', spine, y, spine, y + rowHeight.zone) : '') + text('zone', right, y + 14, fitting(name, right - spine - 14, 'plain'), 'end')
+const headingOf = (zone: NonNullable<DrawnStation['zone']>, through: boolean): Row => ({
+  height: rowHeight.zone, zone, heading: true,
+  draw: y => (through ? line('backbone', spine, y, spine, y + rowHeight.zone) : '') + text('zone', right, y + 14, fitting(zone.name, right - spine - 14, 'plain'), 'end'),
+})
 
-const openEnd = (y: number, last: boolean): string => line('backbone', spine, last ? y : y + 12, spine, last ? y + 12 : y + rowHeight.end)
-  + text('said', spine + 14, y + (last ? 14 : 16), 'open end: nothing recorded')
+const openEnd = (last: boolean): Row => ({
+  height: rowHeight.end, zone: null,
+  draw: y => line('backbone', spine, last ? y : y + 12, spine, last ? y + 12 : y + rowHeight.end) + text('said', spine + 14, y + (last ? 14 : 16), 'open end: nothing recorded'),
+})
 
 /** At a break: what stands on its other side. */
 const marker = (words: string): Row => ({
-  height: rowHeight.marker, zoneKey: null,
+  height: rowHeight.marker, zone: null,
   draw: y => element('line', { class: 'backbone onward', x1: spine, y1: y, x2: spine, y2: y + rowHeight.marker }) + text('zone', spine + 14, y + 14, words),
 })
 
@@ -134,11 +140,11 @@ function sheetsOf(rows: readonly Row[]): readonly (readonly Row[])[] {
   for (const row of rows) {
     // A zone's heading goes with its first station.
     if (sheets.at(-1)!.length > 0 && filled + row.height / 2 > share) {
-      const heading = sheets.at(-1)!.at(-1)!
-      const moves = heading.height === rowHeight.zone && sheets.at(-1)!.length > 1
+      const last = sheets.at(-1)!.at(-1)!
+      const moves = last.heading === true && sheets.at(-1)!.length > 1
       if (moves) sheets.at(-1)!.pop()
-      sheets.push(moves ? [heading] : [])
-      filled = moves ? heading.height : 0
+      sheets.push(moves ? [last] : [])
+      filled = moves ? last.height : 0
     }
     sheets.at(-1)!.push(row)
     filled += row.height
@@ -161,12 +167,12 @@ function sheet(title: string, rows: readonly Row[]): string {
 interface Placed { readonly row: Row; readonly top: number }
 /** One shade behind all rows of a zone that follow one another. */
 function bands(placed: readonly Placed[]): readonly string[] {
-  const found: { key: string; top: number; bottom: number }[] = []
-  for (const { row: { zoneKey, height }, top } of placed) {
+  const found: { readonly key: string; readonly top: number; bottom: number }[] = []
+  for (const { row: { zone, height }, top } of placed) {
     const open = found.at(-1)
-    if (zoneKey === null) continue
-    if (open?.key === zoneKey && open.bottom === top) open.bottom = top + height
-    else found.push({ key: zoneKey, top, bottom: top + height })
+    if (zone === null) continue
+    if (open?.key === zone.key && open.bottom === top) open.bottom = top + height
+    else found.push({ key: zone.key, top, bottom: top + height })
   }
   return found.map(({ top, bottom }) => element('rect', { class: 'band', x: 1, y: top, width: width - 2, height: bottom - top }))
 }

@@ -22,6 +22,7 @@ const domainTitles: Readonly<Record<string, string>> = {
   DEP: 'Dependency',
   RSV: 'Reserve and switching modules',
   COM: 'Commissioning',
+  CAN: 'CAN buses',
 }
 
 export function findingKindPages({ registries }: ViewContext): readonly Page[] {

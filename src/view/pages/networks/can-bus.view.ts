@@ -71,7 +71,7 @@ function facts(context: ViewContext, result: BusResult): readonly { readonly lab
 /** What is outside first; nothing that is missing counts as within. */
 function verdictText(context: ViewContext, result: BusResult): Text {
   const outside = limitRows(result).filter(({ state }) => state === 'outside').map(({ what }) => what)
-  if (outside.length > 0) return [verdict('error', 'outside'), ` ${outside.join(', ')}`]
+  if (outside.length > 0) return [verdict('error', 'outside'), ` ${outside.map(what => what[0]!.toLowerCase() + what.slice(1)).join('; ')}`]
   const gaps = context.results.canBus.notAssessed.filter(({ subjectTag }) => subjectTag === result.bus.tag)
   return gaps.length > 0 ? [verdict('not assessed', 'not assessed'), ` ${gaps.map(({ reason }) => reason).join('; ')}`] : [verdict('good', 'within'), ' every limit below']
 }
@@ -90,26 +90,26 @@ function limitRows({ lengths, supply, load, termination }: BusResult): readonly 
     ({ what, comparison, state: comparison === null ? 'not assessed' : comparison.within ? 'within' : 'outside', source: comparison === null ? '' : cite(comparison.limit.citation) })
   const sections = supply.sections.filter(({ deviceCount, insertionTags }) => deviceCount > 0 || insertionTags.length > 0)
   return [
-    row('length of the backbone', lengths.backboneComparison),
-    ...(lengths.drops[0] === undefined ? [] : [row(`longest drop, ${lengths.drops[0].cableTag}`, lengths.drops[0].comparison)]),
-    ...(lengths.dropsComparison === null ? [] : [row('drops together', lengths.dropsComparison)]),
-    row('number of devices', lengths.devices),
-    { ...row('terminators, one at each end', null), state: termination.asItShouldBe ? 'within' : 'outside' },
+    row('Length of the backbone', lengths.backboneComparison),
+    ...(lengths.drops[0] === undefined ? [] : [row(`Longest drop, ${lengths.drops[0].cableTag}`, lengths.drops[0].comparison)]),
+    ...(lengths.dropsComparison === null ? [] : [row('Drops together', lengths.dropsComparison)]),
+    row('Number of devices', lengths.devices),
+    { ...row('Terminators, one at each end', null), state: termination.asItShouldBe ? 'within' : 'outside' },
     ...sections.flatMap(({ solved, insertionTags }): readonly LimitRow[] => {
-      if (solved === null) return [insertionTags.length === 1 ? row(`supply at ${insertionTags[0]}`, null) : { ...row('supply of each part by one insertion', null), state: 'outside' }]
+      if (solved === null) return [insertionTags.length === 1 ? row(`Supply at ${insertionTags[0]}`, null) : { ...row('Supply of each part by one insertion', null), state: 'outside' }]
       const { worst, tees, legs, protection, againstProtection, insertion } = solved
       const lowest = tees.flatMap(({ device }) => device ?? []).toSorted((a, b) => a.voltageV - b.voltageV)[0]
       const currents = legs.flatMap(({ stretches }) => stretches).filter(({ current }) => current !== null).toSorted((a, b) => a.current!.margin - b.current!.margin)
       return [
-        ...(worst === null ? [] : [row(`largest supply drop, to ${worst.tag}`, worst.drop)]),
-        ...(insertion.highest === null ? [] : [row(`highest voltage, at ${insertion.tag}`, insertion.highest)]),
-        row(lowest === undefined ? 'lowest voltage at a device' : `lowest voltage, at ${lowest.tag}`, lowest?.lowest ?? null),
-        ...(currents[0] === undefined ? [] : [row(`most current in a cable, ${currents[0].cableTag}`, currents[0].current)]),
-        row('current against the protective device', againstProtection),
-        row('protective device against the cable', protection),
+        ...(worst === null ? [] : [row(`Largest supply drop, to ${worst.tag}`, worst.drop)]),
+        ...(insertion.highest === null ? [] : [row(`Highest voltage, at ${insertion.tag}`, insertion.highest)]),
+        row(lowest === undefined ? 'Lowest voltage at a device' : `Lowest voltage, at ${lowest.tag}`, lowest?.lowest ?? null),
+        ...(currents[0] === undefined ? [] : [row(`Most current in a cable, ${currents[0].cableTag}`, currents[0].current)]),
+        row('Current against the protective device', againstProtection),
+        row('Protective device against the cable', protection),
       ]
     }),
-    ...(load.messages.length === 0 ? [row('load with every frame at its longest', null)] : [row('load with every frame at its longest', load.comparison)]),
+    ...(load.messages.length === 0 ? [row('Load with every frame at its longest', null)] : [row('Load with every frame at its longest', load.comparison)]),
   ]
 }
 
