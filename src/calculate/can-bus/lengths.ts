@@ -37,12 +37,12 @@ export function lengthsOf(bus: CanBus, backbone: Backbone): BusLengths {
 /** Cables of the backbone whose kind is not recorded. */
 export const kindless = (backbone: Backbone): readonly string[] => [...new Set(segmentsOf(backbone).filter(({ busCable }) => busCable === null).map(({ cableTag }) => cableTag))]
 
-/** By the cable that limits most. Null where its kind is not known and matters. */
+/** By the cable that limits most, and of a bus plugged together without any by the lightest. Null where the kind is not known and matters. */
 function backboneLimit({ backboneMaxM, protocol }: CanBus, backbone: Backbone): Limit | null {
   if (backboneMaxM !== null) return { relation: 'at most', value: backboneMaxM, citation: { source: 'vessel-data', place: 'largest length of the backbone' } }
   const kinds = segmentsOf(backbone).flatMap(({ busCable }) => busCable ?? [])
   const lightest = lightestOf(kinds)
-  if (protocol === 'j1939' || lightest === 'light') return busRules[protocol].backboneM('light')
+  if (protocol === 'j1939' || lightest === 'light' || segmentsOf(backbone).length === 0) return busRules[protocol].backboneM('light')
   return lightest === null || kindless(backbone).length > 0 ? null : busRules[protocol].backboneM(lightest)
 }
 

@@ -165,7 +165,7 @@ export interface TeeSupply {
 
 // --- load ------------------------------------------------------------------------------------------------------------
 export interface BusLoad {
-  /** Device by device in the order of the backbone, then what bridges bring. */
+  /** What its own devices send, then what bridges bring. */
   readonly messages: readonly MessageLoad[]
   readonly devices: readonly DeviceLoad[]
   readonly total: Outcome<{ nominalBitPerS: number; worstBitPerS: number; capacityBitPerS: number }, { nominalLoadPercent: number; worstLoadPercent: number }>
