@@ -26,6 +26,7 @@ export const exitCodes = {
   'energy': 1,
   'protective-devices': 1,
   'reserve': 1,
+  'can-bus': 1,
   'schema-faults': 1,
   'no-vessel': 1,
   'references': 1,

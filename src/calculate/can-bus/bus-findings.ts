@@ -27,7 +27,7 @@ const busOf = ({ bus }: BusResult) => ({ kind: 'CAN bus', id: bus.tag })
 
 function lengthFindings(result: BusResult): readonly Finding[] {
   const { lengths: { backboneComparison, drops, dropsComparison, devices } } = result
-  const about = { subject: busOf(result), field: 'backbone' }
+  const about = { subject: busOf(result), field: null }
   return [
     ...(isOutside(backboneComparison) ? [find(backboneTooLong, { ...about, evidence: { backboneLengthM: backboneComparison.value }, limit: backboneComparison.limit })] : []),
     ...drops.filter(({ comparison }) => !comparison.within).map(({ teeTag, cableTag, comparison: { value, limit } }) =>
@@ -43,7 +43,7 @@ function terminatorFindings(result: BusResult): readonly Finding[] {
     ? [find(terminatorResistance, { subject: { kind: 'terminator', id: part.tag }, field: 'resistanceOhm', evidence: { resistanceOhm: part.resistanceOhm }, limit: null })] : []))
   if (asItShouldBe || stations.length === 0) return odd
   const words = { words: terminatorWords(result) }
-  return [find(terminatorsWrong, { subject: busOf(result), field: 'backbone', evidence: { terminatorCount: terminatorTags.length }, limit: null, context: words }), ...odd]
+  return [find(terminatorsWrong, { subject: busOf(result), field: null, evidence: { terminatorCount: terminatorTags.length }, limit: null, context: words }), ...odd]
 }
 
 /** Which end is open, and which terminator stands elsewhere. */
@@ -65,7 +65,7 @@ function dataFindings(result: BusResult): readonly Finding[] {
   const { bus, backbone } = result
   const unknown = bus.suppliesDevices ? [...new Set(devicesOf(backbone).filter(device => device.loadEquivalencyNumber === null).map(({ tag }) => tag))] : []
   const cables = bus.suppliesDevices || bus.protocol !== 'j1939' ? kindless(backbone) : []
-  const about = { subject: busOf(result), field: 'backbone', evidence: {}, limit: null }
+  const about = { subject: busOf(result), field: null, evidence: {}, limit: null }
   return [
     ...(unknown.length === 0 ? [] : [find(lenNotRecorded, { ...about, context: { devices: inWords(unknown) } })]),
     ...(cables.length === 0 ? [] : [find(busCableNotRecorded, { ...about, context: { cables: inWords(cables) } })]),
@@ -75,7 +75,7 @@ function dataFindings(result: BusResult): readonly Finding[] {
 function sectionFindings(before: Upstream, result: BusResult, section: SupplySection): readonly Finding[] {
   const { bus, backbone: { stations } } = result
   const { insertionTags, deviceCount, solved, from, to } = section
-  const about = { subject: busOf(result), field: 'backbone' }
+  const about = { subject: busOf(result), field: null }
   const devices = stations.slice(from, to + 1).flatMap(({ device }) => device ?? [])
   const tooMuch = devices.filter(({ loadEquivalencyNumber }) => loadEquivalencyNumber !== null && exceeds(loadEquivalencyNumber, deviceLenLimit))
   const found = tooMuch.map(({ tag, loadEquivalencyNumber }) => find(deviceTakesTooMuch, {
@@ -104,7 +104,7 @@ function solvedFindings(before: Upstream, result: BusResult, { loadEquivalencyNu
   const design = designA === null ? null : { relation: 'at most', value: designA, citation: { source: 'bus-cable-guides', place: 'load equivalency number: 50 mA each' } } as const
   return [
     ...(worst !== null && !worst.drop.within ? [find(supplyDropAboveLimit, {
-      subject: busOf(result), field: 'backbone', evidence: { supplyDropV: worst.dropV, loadEquivalencyNumber }, limit: worst.drop.limit, context: { tee: worst.tag, insertion: insertion.tag },
+      subject: busOf(result), field: null, evidence: { supplyDropV: worst.dropV, loadEquivalencyNumber }, limit: worst.drop.limit, context: { tee: worst.tag, insertion: insertion.tag },
     })] : []),
     ...(low === undefined ? [] : [find(deviceVoltageTooLow, { subject: { kind: 'equipment', id: low.tag }, field: null, evidence: { voltageV: low.voltageV }, limit: low.lowest.limit, context: ofBus })]),
     ...(isOutside(insertion.highest) ? [find(supplyVoltageTooHigh, {
@@ -123,7 +123,7 @@ function solvedFindings(before: Upstream, result: BusResult, { loadEquivalencyNu
 
 function loadFindings(result: BusResult): readonly Finding[] {
   const { load: { comparison } } = result
-  return comparison.within ? [] : [find(busLoadAboveLimit, { subject: busOf(result), field: 'backbone', evidence: { worstLoadPercent: comparison.value }, limit: comparison.limit })]
+  return comparison.within ? [] : [find(busLoadAboveLimit, { subject: busOf(result), field: null, evidence: { worstLoadPercent: comparison.value }, limit: comparison.limit })]
 }
 
 /** Of several readings of the same at one place the latest counts. */
