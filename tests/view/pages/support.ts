@@ -48,6 +48,7 @@ function wordsIn(block: Block): string {
     case 'facts': return block.entries.map(({ label, value }) => `${label} ${plainText(value)}`).join('\n')
     case 'working': return [block.title, ...[...block.inputs, ...block.results].map(({ label, value }) => `${label} ${value}`), ...block.sources, ...block.assumes].join('\n')
     case 'findings': return [block.findings.length === 0 ? block.empty : '', ...block.findings.map(({ id, message, limit, remedy }) => `${id} ${message} ${limit} ${remedy}`)].join('\n')
+    case 'drawing': return [block.caption, plainText(block.description)].join('\n')
     default: throw new Error(`no reference page has a ${block.is}`)
   }
 }
