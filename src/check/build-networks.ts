@@ -1,6 +1,6 @@
 /** Entries about data networks, radio, placement and settings → records of the vessel. */
 import type {
-  BackboneElement, BusMessage, CanBus, Coax, CompassClass, Credential, EthernetNetwork, OutsideLink, Port, Radar, SerialLink, Setting, Stability, StandingPlace, Stream,
+  BackboneElement, BusFacts, BusMessage, CanBus, Coax, CompassClass, Credential, EthernetNetwork, OutsideLink, Port, Radar, SerialLink, Setting, Stability, StandingPlace, Stream,
   Structure, Transducer, Transmitter, WirelessNetwork,
 } from '../model/vessel.js'
 import { usualEditions } from '../model/edition.js'
@@ -31,13 +31,19 @@ function elementOf(element: Entry<'can-buses'>['backbone'][number]): BackboneEle
   throw new Error('a backbone element without terminator, segment, tee, power or isolator')
 }
 
-export const messageOf = (message: NonNullable<Entry<'equipment'>['sends']>[number]): BusMessage => ({
+const messageOf = (message: NonNullable<Entry<'equipment'>['sends']>[number]): BusMessage => ({
   pgnNumber: message.pgn,
   intervalMs: message.interval ?? null,
   payloadByteCount: message.bytes ?? null,
   terminal: message.port ?? null,
   timesCount: message.times ?? 1,
   instanceNumber: message.instance ?? null,
+})
+
+export const busFactsOf = (device: Pick<Entry<'panels'>, 'load-equivalency' | 'device-instance' | 'sends'>): BusFacts => ({
+  loadEquivalencyNumber: device['load-equivalency'] ?? null,
+  deviceInstanceNumber: device['device-instance'] ?? null,
+  sends: (device.sends ?? []).map(messageOf),
 })
 
 /** Signalling rates of the two parts of the standard. */

@@ -5,7 +5,7 @@ import type {
 import { criticalKinds, type EquipmentKindKey } from '../references/equipment-kinds.js'
 import { bases } from '../references/basis/bases.js'
 import {
-  canBusOf, coaxOf, compassClassOf, credentialOf, ethernetNetworkOf, messageOf, outsideLinkOf, pointOf, portOf, radarOf, serialLinkOf, settingOf, stabilityOf,
+  busFactsOf, canBusOf, coaxOf, compassClassOf, credentialOf, ethernetNetworkOf, outsideLinkOf, pointOf, portOf, radarOf, serialLinkOf, settingOf, stabilityOf,
   standingPlaceOf, streamOf, structureOf, transducerOf, transmitterOf, wirelessNetworkOf,
 } from './build-networks.js'
 import type { PassedEntries } from './check-schema.js'
@@ -61,7 +61,7 @@ export function buildVessel(entries: PassedEntries): Vessel {
     equipment: entries.equipment.map(item => equipmentOf(item, models)),
     batteries: entries.batteries.map(batteryOf),
     busbars: entries.busbars.map(busbar => ({ ...itemOf(busbar), ratedCurrentA: busbar.rating ?? null, polarity: busbar.polarity ?? 'positive' })),
-    panels: entries.panels.map(panel => ({ ...itemOf(panel), kind: panel.kind, ways: panel.ways ?? null, ratedCurrentA: panel.rating ?? null, networkLoss: panel['network-loss'] ?? null })),
+    panels: entries.panels.map(panel => ({ ...itemOf(panel), kind: panel.kind, ways: panel.ways ?? null, ratedCurrentA: panel.rating ?? null, networkLoss: panel['network-loss'] ?? null, ...busFactsOf(panel) })),
     circuits: entries.circuits.map(circuit => circuitOf(circuit, kindOf)),
     canBuses: entries['can-buses'].map(canBusOf),
     serialLinks: entries['serial-links'].map(serialLinkOf),
@@ -221,7 +221,6 @@ function equipmentOf(item: Entry<'equipment'>, models: ReadonlyMap<string, Entry
     currentTypicalA: facts['current-typical'] ?? null,
     currentMaxA: facts['current-max'] ?? null,
     powerW: facts.power ?? null,
-    loadEquivalencyNumber: facts['load-equivalency'] ?? null,
     ports: (facts.ports ?? []).map(portOf),
     address: item.address ?? null,
     ratedCurrentA: facts.rating ?? null,
@@ -254,8 +253,7 @@ function equipmentOf(item: Entry<'equipment'>, models: ReadonlyMap<string, Entry
 type ModelFacts = Omit<Entry<'equipment'>, 'model'>
 
 const networkFacts = (item: Entry<'equipment'>, facts: ModelFacts) => ({
-  deviceInstanceNumber: item['device-instance'] ?? null,
-  sends: (facts.sends ?? []).map(messageOf),
+  ...busFactsOf({ ...facts, 'device-instance': item['device-instance'] }),
   forwards: (facts.forwards ?? []).map(({ from, to, only }) => ({ fromTerminal: from, toTerminal: to, only: only ?? null })),
   addressing: item.addressing ?? (item.address === undefined ? null : 'static' as const),
   macAddress: item.mac ?? null,
@@ -298,6 +296,7 @@ const outputOf = (output: NonNullable<Entry<'equipment'>['outputs']>[number], ki
 
 const batteryOf = (battery: Entry<'batteries'>): Battery => ({
   ...itemOf(battery),
+  ...busFactsOf(battery),
   chemistry: battery.chemistry ?? null,
   nominalVoltageV: battery['nominal-voltage'],
   capacityAh: battery.capacity ?? null,

@@ -37,6 +37,8 @@ const equipment: Expected = { kinds: ['equipment'], inWords: 'equipment' }
 const runs: Expected = { kinds: ['equipment', 'circuits'], inWords: 'equipment or a circuit' }
 const mode: Expected = { kinds: ['operating-modes'], inWords: 'an operating mode' }
 const measured: Expected = { kinds: ['circuits', 'cables', 'can-buses', 'batteries', 'equipment', 'busbars', 'panels'], inWords: 'a circuit, a cable, a CAN bus or an item' }
+/** Where a circuit or a CAN bus was measured. */
+const readAt: Expected = { kinds: [...load.kinds, 'batteries', 'backbone'], inWords: 'a load, a device or a part of a CAN backbone' }
 /** What gives data: a device on a network, or a link to the outside. */
 const dataSource: Expected = { kinds: [...device.kinds, 'outside-links'], inWords: 'equipment, a panel, a battery or an outside link' }
 const ethernetNetwork: Expected = { kinds: ['ethernet-networks'], inWords: 'an Ethernet network' }
@@ -77,5 +79,5 @@ export const referenceFields: Readonly<Partial<Record<KindKey, readonly Referenc
   'settings': [field('item', device)],
   'credentials': [field('item', opened)],
   'duties': [field('item', runs), field('mode', mode)],
-  'measurements': [field('subject', measured), field('at', load)],
+  'measurements': [field('subject', measured), field('at', readAt)],
 }

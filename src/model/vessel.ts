@@ -194,7 +194,14 @@ export interface ItemBase {
 /** A file of the vessel folder that goes into the pack. */
 export interface DocumentRef { readonly file: string; readonly title: string }
 
-export interface Equipment extends ItemBase {
+/** What a device is and does on its CAN bus. */
+export interface BusFacts {
+  readonly loadEquivalencyNumber: number | null
+  readonly deviceInstanceNumber: number | null
+  readonly sends: readonly BusMessage[]
+}
+
+export interface Equipment extends ItemBase, BusFacts {
   /** Key of `references/equipment-kinds.ts`. */
   readonly kind: string
   readonly description: string | null
@@ -206,7 +213,6 @@ export interface Equipment extends ItemBase {
   readonly currentTypicalA: number | null
   readonly currentMaxA: number | null
   readonly powerW: number | null
-  readonly loadEquivalencyNumber: number | null
   readonly ports: readonly Port[]
   readonly address: string | null
   /** What a switch, isolator, selector or connector may carry without a break. */
@@ -232,9 +238,6 @@ export interface Equipment extends ItemBase {
   readonly galvanicIsolationTag: Tag | null
   readonly polarityIndicatorTag: Tag | null
   readonly softwareDate: string | null
-  /** On its CAN bus. */
-  readonly deviceInstanceNumber: number | null
-  readonly sends: readonly BusMessage[]
   readonly forwards: readonly Forwarding[]
   readonly addressing: Addressing | null
   readonly macAddress: string | null
@@ -299,7 +302,7 @@ export interface Port {
 }
 
 export type BatteryChemistry = 'flooded' | 'agm' | 'gel' | 'lfp'
-export interface Battery extends ItemBase {
+export interface Battery extends ItemBase, BusFacts {
   readonly chemistry: BatteryChemistry | null
   readonly nominalVoltageV: number
   readonly capacityAh: number | null
@@ -333,7 +336,7 @@ export interface BatteryBlocks {
 export interface Busbar extends ItemBase { readonly ratedCurrentA: number | null; readonly polarity: 'positive' | 'negative' }
 
 export type PanelKind = 'breaker panel' | 'fuse panel' | 'fuse block' | 'switching module'
-export interface Panel extends ItemBase {
+export interface Panel extends ItemBase, BusFacts {
   readonly kind: PanelKind
   readonly ways: number | null
   readonly ratedCurrentA: number | null

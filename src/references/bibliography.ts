@@ -206,6 +206,26 @@ export const bibliography = {
   'plane-geometry': { designation: 'geometry', title: 'Geometry of points, cones and right triangles', publisher: '', edition: null, standing: 'derived', remark: null },
   'magnetostatics': { designation: 'magnetostatics', title: 'Field of a steady current (Biot and Savart)', publisher: '', edition: null, standing: 'derived', remark: null },
   'rigid-statics': { designation: 'statics', title: 'Moments, centre of gravity and small angles of heel', publisher: '', edition: null, standing: 'derived', remark: null },
+  'bus-cable-guides': {
+    designation: 'installation guides for bus cable', title: 'Installation guides and formula sheets of makers of bus cable and devices for NMEA 2000', publisher: '',
+    edition: null, standing: 'published', remark: 'Several guides, which differ on currents (3 A or 4 A in light cable) and on the drop; one prints the resistance of light cable ten times too small.',
+  },
+  'iec-61162-3': {
+    designation: 'IEC 61162-3', title: 'Maritime navigation and radiocommunication equipment and systems. Digital interfaces. Part 3: serial data instrument network', publisher: 'IEC',
+    edition: null, standing: 'from memory', remark: 'NMEA 2000: supply range of a device, fast packets.',
+  },
+  'sae-j1939': {
+    designation: 'SAE J1939', title: 'Serial control and communications heavy duty vehicle network', publisher: 'SAE International', edition: null, standing: 'from memory',
+    remark: 'Parts 11, 15, 21 and 71: lengths, nodes, transport protocol, parameter groups of engines.',
+  },
+  'davis-2007': {
+    designation: 'Davis et al. 2007', title: 'Controller Area Network (CAN) schedulability analysis: refuted, revisited and revised', publisher: 'Real-Time Systems 35',
+    edition: '2007', standing: 'published', remark: 'Davis, Burns, Bril, Lukkien; longest frame with stuffed bits. The lengths without them are also in the Linux header for CAN frame lengths.',
+  },
+  'open-pgn-dataset': {
+    designation: 'CANboat dataset', title: 'Open dataset of parameter groups (canboat.json, Apache-2.0)', publisher: 'CANboat project', edition: '8.0.0-beta3, schema 2.5.0',
+    standing: 'published', remark: 'Findings of a community, not the text of the standard. Lengths and priorities vary between its versions.',
+  },
   'makers-data': {
     designation: 'recorded data', title: 'What is recorded of the item in the vessel’s data, as its maker states it', publisher: '', edition: null,
     standing: 'published', remark: null,

@@ -7,7 +7,6 @@ import { editionTitles } from '../model/edition.js'
 import type { Edition, Tag, Vessel } from '../model/vessel.js'
 import type { Basis } from '../references/basis/basis.js'
 import { type Registries, type ViewContext, viewContext } from './context.js'
-import { canBusDiagrams } from './diagrams/can-bus.mermaid.js'
 import { ethernetDiagrams } from './diagrams/ethernet.mermaid.js'
 import { legendDiagram } from './diagrams/legend.mermaid.js'
 import { oneLineDiagrams } from './diagrams/one-line.mermaid.js'
@@ -69,7 +68,7 @@ export function makeView({ edition, vessel, results, basis, findings, content, r
 function makePages(context: ViewContext): readonly Page[] {
   const { vessel, results, addressOf } = context
   const oneLine = byAbout(oneLineDiagrams(vessel, results, addressOf))
-  const networks = byAbout([...ethernetDiagrams(vessel, results, addressOf), ...canBusDiagrams(vessel, results, addressOf)])
+  const networks = byAbout(ethernetDiagrams(vessel, results, addressOf))
   const systems = byAbout(systemDiagrams(vessel, results, addressOf))
   return [
     homePage(context),

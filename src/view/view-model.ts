@@ -147,7 +147,9 @@ export interface Drawing {
   readonly is: 'drawing'
   readonly id: string
   readonly caption: string
-  /** The whole `<svg>`, without ids, since one printed document holds them all. */
+  /** One of several that stand side by side where there is room. */
+  readonly narrow?: boolean
+  /** The whole `<svg>`, without ids, since one printed document holds them all; links are written `asfitted:PAGEKEY`. */
   readonly svg: string
   /** The same content in words, for those who cannot see it. */
   readonly description: Text

@@ -1,3 +1,4 @@
+import { blankBusFacts } from '../../src/model/blank.js'
 import { describe, expect, test } from 'vitest'
 import { check } from '../../src/check/check.js'
 import type { ItemBase } from '../../src/model/vessel.js'
@@ -81,9 +82,9 @@ describe('the small vessel, field by field', () => {
         supplyMaxV: null, currentTypicalA: null, currentMaxA: null, powerW: null, loadEquivalencyNumber: null, ports: [], address: null, ...noFacts,
       },
     ])
-    expect(vessel.batteries).toEqual([{ ...item('G1', 'House battery', { zoneTag: 'engine-space' }), chemistry: 'lfp', nominalVoltageV: 12, capacityAh: 200, crankingCurrentA: null, ...noBatteryFacts }])
+    expect(vessel.batteries).toEqual([{ ...item('G1', 'House battery', { zoneTag: 'engine-space' }), chemistry: 'lfp', nominalVoltageV: 12, capacityAh: 200, crankingCurrentA: null, ...noBatteryFacts, ...blankBusFacts }])
     expect(vessel.busbars).toEqual([{ ...item('X1', 'Positive busbar', { zoneTag: 'engine-space' }), ratedCurrentA: 150, polarity: 'positive' }])
-    expect(vessel.panels).toEqual([{ ...item('A1', 'Helm panel', { zoneTag: 'helm' }), kind: 'fuse panel', ways: 6, ratedCurrentA: null, networkLoss: null }])
+    expect(vessel.panels).toEqual([{ ...item('A1', 'Helm panel', { zoneTag: 'helm' }), kind: 'fuse panel', ways: 6, ratedCurrentA: null, networkLoss: null, ...blankBusFacts }])
   })
 
   test('circuits', () => {

@@ -2,7 +2,7 @@
  * Vessels for tests, built in code. Each helper fills every field with its empty value, so that a test names only
  * what it is about.
  */
-import { blankCable, blankCableType, blankEquipment, blankItem } from '../../src/model/blank.js'
+import { blankBusFacts, blankCable, blankCableType, blankEquipment, blankItem } from '../../src/model/blank.js'
 import { awgSize } from '../../src/references/tables/astm-b258-awg.js'
 import type { ConductorSize } from '../../src/units/conductor-size.js'
 import type {
@@ -77,7 +77,7 @@ export const anEquipment = (given: Given<Equipment, 'tag'>): Equipment => ({ ...
 export const aBattery = (given: Given<Battery, 'tag'>): Battery => ({
   ...blankItem(given.tag, `Battery ${given.tag}`), chemistry: null, nominalVoltageV: 12, capacityAh: null, crankingCurrentA: null, ratedTimeH: null,
   peukertNumber: null, internalResistanceMilliOhm: null, shortCircuitCurrentA: null, depthOfDischargePercent: null, chargeCurrentMaxA: null,
-  dischargeCurrentMaxA: null, massKg: null, positionM: null, blocks: null, ...given,
+  dischargeCurrentMaxA: null, massKg: null, positionM: null, blocks: null, ...blankBusFacts, ...given,
 })
 
 export const aBusbar = (given: Given<Busbar, 'tag'>): Busbar => ({
@@ -85,7 +85,7 @@ export const aBusbar = (given: Given<Busbar, 'tag'>): Busbar => ({
 })
 
 export const aPanel = (given: Given<Panel, 'tag'>): Panel => ({
-  ...blankItem(given.tag, `Panel ${given.tag}`), kind: 'breaker panel', ways: null, ratedCurrentA: null, networkLoss: null, ...given,
+  ...blankItem(given.tag, `Panel ${given.tag}`), kind: 'breaker panel', ways: null, ratedCurrentA: null, networkLoss: null, ...blankBusFacts, ...given,
 })
 
 export const aCircuit = (given: Given<Circuit, 'tag' | 'fedFromTag'>): Circuit => ({

@@ -50,6 +50,12 @@ export const outputSchema = z.strictObject({
   })).describe('What an alternator gives by the speed of its engine, slowest first.').optional(),
 })
 
+const loadEquivalency = wholeNumber('Load equivalency number on a CAN bus.', { min: 0, max: 250 })
+const deviceInstance = wholeNumber('Device instance on its CAN bus; 0 when left out.', { min: 0, max: 253 })
+const sends = z.array(messageSchema).describe('What it sends on its CAN bus.')
+/** Of a module or a battery with electronics of its own, which is a device on a bus too. */
+const busFields = { 'load-equivalency': loadEquivalency.optional(), 'device-instance': deviceInstance.optional(), sends: sends.optional() }
+
 /** What is true of every unit of a model; an item may give its own value for each. */
 const modelFacts = {
   maker: text('Maker.').optional(),
@@ -60,7 +66,7 @@ const modelFacts = {
   'current-typical': quantity('current', 'Current in normal use, at nominal voltage.').optional(),
   'current-max': quantity('current', 'Highest current, at nominal voltage.').optional(),
   power: quantity('power', 'Power, where the current is not given.').optional(),
-  'load-equivalency': wholeNumber('Load equivalency number on a CAN bus.', { min: 0, max: 250 }).optional(),
+  'load-equivalency': loadEquivalency.optional(),
   mass: quantity('mass', 'Mass.').optional(),
   ports: z.array(portSchema).describe('Connectors.').optional(),
   rating: quantity('current', 'Current that a switch, isolator, selector or connector may carry without a break.').optional(),
@@ -72,7 +78,7 @@ const modelFacts = {
   'load-column': oneOf(['a', 'b'], 'Column of the load calculation: a must be able to run together, b now and then; by its kind when left out.').optional(),
   'residual-current': quantity('current', 'Rated residual current of a residual-current device.').optional(),
   'trip-time': quantity('short time', 'Longest time in which a residual-current device trips.').optional(),
-  sends: z.array(messageSchema).describe('What it sends on its CAN bus.').optional(),
+  sends: sends.optional(),
   forwards: z.array(forwardingSchema).describe('What it passes from one connector to another: bridges, gateways, multiplexers.').optional(),
   streams: z.array(streamSchema).describe('What it sends over Ethernet without a break.').optional(),
   'network-power': quantity('power', 'Power that it takes over its network cable.').optional(),
@@ -111,7 +117,7 @@ export const equipmentSchema = z.strictObject({
   'galvanic-isolation': tag('Of a shore inlet: the galvanic isolator or isolation transformer.').optional(),
   'polarity-indicator': tag('Of a shore inlet: what shows reversed polarity.').optional(),
   'software-date': date('When the software version was read.').optional(),
-  'device-instance': wholeNumber('Device instance on its CAN bus; 0 when left out.', { min: 0, max: 253 }).optional(),
+  'device-instance': deviceInstance.optional(),
   addressing: oneOf(['static', 'dynamic', 'reserved'], 'How it comes by its network address: set on it, given out, or always given out alike; static when an address is recorded.').optional(),
   mac: text('Hardware address.').optional(),
   'depth-offset': depthOffsetSchema.describe('Of a depth transducer, as configured.').optional(),
@@ -143,6 +149,7 @@ export const batterySchema = z.strictObject({
     'internal-resistance': quantity('internal resistance', 'Internal resistance of one block.').optional(),
     'short-circuit-current': quantity('current', 'Short-circuit current of one block.').optional(),
   }).describe('What the bank is made of; what is not given for the bank is worked out from it.').optional(),
+  ...busFields,
 })
 
 export const busbarSchema = z.strictObject({
@@ -157,5 +164,6 @@ export const panelSchema = z.strictObject({
   ways: wholeNumber('Number of ways or channels, spare ones included.', { min: 1, max: 200 }).optional(),
   rating: quantity('current', 'Rated current of its feed.').optional(),
   'network-loss': oneOf(networkLosses, 'What the channels of a switching module do when it no longer hears its network.').optional(),
+  ...busFields,
 })
 

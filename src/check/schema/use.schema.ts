@@ -24,7 +24,7 @@ export const dutySchema = z.strictObject({
 export const measurementSchema = z.strictObject({
   number: text('Number of the reading, as on the test sheet.'),
   subject: tag('Circuit, cable, CAN bus, battery or item that was measured.'),
-  at: tag('The load at which a circuit was measured, where it has several.').optional(),
+  at: tag('The load at which a circuit was measured, where it has several; the device or tee at which a CAN bus was.').optional(),
   date: date('When.').optional(),
   by: text('Who.').optional(),
   instrument: text('With what.').optional(),

@@ -36,9 +36,9 @@ export interface Period { readonly fromH: number; readonly toH: number }
 export interface Measurement {
   /** Number of the reading, as on the test sheet. */
   readonly number: string
-  /** Circuit, cable, battery or item. */
+  /** Circuit, cable, CAN bus, battery or item. */
   readonly subjectTag: Tag
-  /** The load at which a circuit was measured, where it has several. */
+  /** The load at which a circuit was measured, where it has several; the device or tee at which a CAN bus was. */
   readonly atTag: Tag | null
   readonly date: string | null
   readonly by: string | null

@@ -88,8 +88,8 @@ export function vesselBoxes(vessel: Vessel, address: Address): VesselBoxes {
 const isModule = ({ kind }: Panel): boolean => kind === 'switching module'
 
 /** All of a backbone but its cables. */
-export type BackbonePart = Exclude<BackboneElement, { kind: 'segment' }>
-export const elementWords: Readonly<Record<BackbonePart['kind'], string>> = { terminator: 'terminator', tee: 'tee', power: 'power insertion', isolator: 'power isolator' }
+type BackbonePart = Exclude<BackboneElement, { kind: 'segment' }>
+const elementWords: Readonly<Record<BackbonePart['kind'], string>> = { terminator: 'terminator', tee: 'tee', power: 'power insertion', isolator: 'power isolator' }
 function backboneElements(buses: readonly CanBus[]): ReadonlyMap<Tag, BackbonePart> {
   const parts = buses.flatMap(({ backbone }) => backbone.filter(element => element.kind !== 'segment'))
   return new Map(parts.map(part => [part.tag, part]))

@@ -26,6 +26,7 @@ const domainTitles: Readonly<Record<string, string>> = {
   COM: 'Commissioning',
   IDN: 'Identifiers',
   PLC: 'Placement',
+  CAN: 'CAN buses',
 }
 
 export function findingKindPages({ registries }: ViewContext): readonly Page[] {

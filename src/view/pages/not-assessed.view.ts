@@ -183,7 +183,6 @@ interface OutOfScope { readonly what: string; readonly found: string; count(vess
 
 /** What a vessel's data can hold and no calculation looks at yet. */
 const outOfScope: readonly OutOfScope[] = [
-  { what: 'CAN buses: length, drops, supply, load', found: 'bus', count: ({ canBuses }) => canBuses.length },
   { what: 'Ethernet: length of links, supply through the cable, load', found: 'network', count: ({ ethernetNetworks }) => ethernetNetworks.length },
   { what: 'Antenna cables: loss, range, distance to keep from antennas', found: 'cable', count: ({ cables, cableTypes }) => cables.filter(usedFor('coax', cableTypes)).length },
 ]
@@ -210,4 +209,5 @@ function outOfScopeTable(vessel: Vessel): Table {
 /** Plurals that are not the word with an s. */
 const plurals: Readonly<Record<string, string>> = {
   bus: 'buses',
+  'compass or heading sensor': 'compasses and heading sensors',
 }

@@ -1,5 +1,5 @@
 /** What a service shop asks before it adds something: spare ways, current left in the feeders, free ports and tees, room in conduits. */
-import type { Busbar, CanBus, Equipment, Panel } from '../../model/vessel.js'
+import type { Busbar, Equipment, Panel } from '../../model/vessel.js'
 import type { FeederReserve, PointReserve, ReserveLimit, Trial } from '../../model/results/reserve.js'
 import { say, sayForWorking } from '../../units/format.js'
 import { comparisonText } from '../assessment.js'
@@ -9,6 +9,7 @@ import { fixedPages } from '../site-map.js'
 import { byTag, type ColumnOf, compareTags, tableOf } from '../tables.js'
 import { dash, joined, muted, orDash, orNotRecorded, strong, verdict } from '../text.js'
 import type { Block, Page, Table, Text } from '../view-model.js'
+import { roomText } from './networks/can-bus-room.js'
 import { freePorts } from './networks/ethernet.view.js'
 import { serialRoomTable } from './networks/serial.view.js'
 import { spareText } from './panels.view.js'
@@ -160,19 +161,15 @@ function portTable(context: ViewContext): Table {
 }
 
 function busTable(context: ViewContext): Table {
-  const tees = (bus: CanBus) => bus.backbone.filter(element => element.kind === 'tee')
-  const freeTees = (bus: CanBus) => tees(bus).filter(tee => tee.deviceTag === null)
-  return tableOf(context.vessel.canBuses, {
-    id: 'free-tees',
-    caption: 'Free tees of the CAN buses',
+  return tableOf([...context.results.canBus.byBus.values()], {
+    id: 'bus-room',
+    caption: 'Room on the CAN buses',
     empty: 'No CAN bus is recorded.',
+    note: ['Tee by tee, with the sum that governs, on the page of the bus.'],
     columns: [
-      { title: 'Bus', width: 'text', cell: bus => context.named(bus.tag) },
-      { title: 'Devices', width: 'number', cell: bus => [String(tees(bus).length - freeTees(bus).length)] },
-      {
-        title: 'Free tees', width: 'text', cell: bus => (freeTees(bus).length === 0 ? ['none']
-          : joined(freeTees(bus).map(tee => [{ is: 'tag', text: tee.tag }, ...(tee.zoneTag === null ? [] : [' ', ...context.named(tee.zoneTag)])]))),
-      },
+      { title: 'Bus', width: 'text', cell: ({ bus }) => context.named(bus.tag) },
+      { title: 'Devices', width: 'number', cell: ({ lengths }) => [String(lengths.devices.value)] },
+      { title: 'Room', width: 'text', cell: result => roomText(context, result) },
     ],
   })
 }

@@ -8,7 +8,6 @@ import { readFolder } from '../../../src/load/read-folder.js'
 import type { Vessel } from '../../../src/model/vessel.js'
 import { findBrowser, openBrowser } from '../../../src/render/browser.js'
 import { type DiagramOutcome, drawDiagrams, openDrawingBoard } from '../../../src/render/draw-diagrams.js'
-import { canBusDiagrams } from '../../../src/view/diagrams/can-bus.mermaid.js'
 import { ethernetDiagrams } from '../../../src/view/diagrams/ethernet.mermaid.js'
 import { legendDiagram } from '../../../src/view/diagrams/legend.mermaid.js'
 import { type Box, mermaidText } from '../../../src/view/diagrams/mermaid-text.js'
@@ -23,7 +22,7 @@ const missing = choice.status === 'missing' ? ` (skipped: ${choice.reason} ${cho
 
 const sample = check(await readFolder('sample-vessel')).vessel
 if (sample === null) throw new Error('the sample vessel has errors')
-const allOf = (vessel: Vessel) => [oneLineDiagrams, canBusDiagrams, ethernetDiagrams, systemDiagrams].flatMap(maker => diagramsOf(maker, vessel))
+const allOf = (vessel: Vessel) => [oneLineDiagrams, ethernetDiagrams, systemDiagrams].flatMap(maker => diagramsOf(maker, vessel))
 const diagrams = [legendDiagram(), ...allOf(mediumVessel), ...allOf(sample).map(diagram => ({ ...diagram, id: `sample-${diagram.id}` }))]
 
 /** Each nasty name in the four places where text stands: below a tag, alone in a box, on a line, in the title of a frame. */

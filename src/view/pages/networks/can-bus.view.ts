@@ -1,64 +1,169 @@
-/** A CAN bus: the backbone in its physical order. */
-import type { BackboneElement, CanBus, Tag } from '../../../model/vessel.js'
-import { cableLengthM } from '../../../model/results.js'
-import { say } from '../../../units/format.js'
+/** A CAN bus: whether it is within limits, what room is left, the backbone as built, and every sum. */
+import type { LocatedFinding } from '../../../findings/finding.js'
+import type { BusReading, BusResult } from '../../../model/results/can-bus.js'
+import type { Comparison } from '../../../model/results.js'
+import type { CanBus } from '../../../model/vessel.js'
+import { cite } from '../../../references/bibliography.js'
+import { say, sayForWorking } from '../../../units/format.js'
+import { comparisonText } from '../../assessment.js'
 import type { ViewContext } from '../../context.js'
-import { sayOrDash } from '../../say.js'
-import { compareTags, tableOf } from '../../tables.js'
-import { dash, muted, notRecorded, orDash } from '../../text.js'
-import type { Diagram, Page, Table, Text } from '../../view-model.js'
+import { findingCards } from '../../finding-cards.js'
+import { tableOf } from '../../tables.js'
+import { dash, joined, lineBreak, muted, verdict } from '../../text.js'
+import type { Block, Page, Table, Text } from '../../view-model.js'
+import { workingOf } from '../../working.js'
 import { lossBlocks } from '../fault-blocks.js'
-import { networkTrail, withDrawings } from './network-parts.js'
+import { backboneDrawingsOf, backboneTable } from './can-bus-backbone.js'
+import { loadBlocks } from './can-bus-load.js'
+import { roomBlocks, roomText } from './can-bus-room.js'
+import { feedText, supplyBlocks } from './can-bus-supply.js'
+import { networkTrail } from './network-parts.js'
 
-export function canBusPage(context: ViewContext, bus: CanBus, diagrams: readonly Diagram[]): Page {
-  const devices = bus.backbone.flatMap(element => (element.kind === 'tee' && element.deviceTag !== null ? [element.deviceTag] : []))
-  const lens = devices.map(tag => context.lookup.equipment.get(tag)?.loadEquivalencyNumber ?? null)
+export function canBusPage(context: ViewContext, bus: CanBus): Page {
+  const result = context.results.canBus.byBus.get(bus.tag)!
+  const own = findingsAbout(context, result)
   return {
     key: context.addressOf(bus.tag)!,
     title: `${bus.tag} ${bus.name}`,
     kicker: 'CAN bus',
     lead: bus.purpose === null ? null : [bus.purpose],
     trail: networkTrail,
-    ...withDrawings(diagrams, [
-      {
-        is: 'facts', caption: null, entries: [
-          { label: 'Devices', value: [String(devices.length)] },
-          { label: 'Sum of load equivalency', value: lens.every(len => len !== null) ? [`LEN ${lens.reduce((sum: number, len) => sum + len, 0)}`] : [muted(`no sum: no load equivalency number is recorded for ${devices.filter((_, i) => lens[i] === null).toSorted(compareTags).join(', ')}`)] },
-          { label: 'Backbone', value: backboneLength(context, bus) },
-          { label: 'Free tees', value: [String(bus.backbone.filter(element => element.kind === 'tee' && element.deviceTag === null).length)] },
-        ],
-      },
+    printed: null,
+    blocks: [
+      { is: 'facts', caption: null, entries: facts(context, result) },
+      ...backboneDrawingsOf(context, result),
+      ...(own.length === 0 ? [] : [{ is: 'heading', text: 'Findings', anchor: 'findings' }, { is: 'findings', empty: '', findings: findingCards(context, own) }] as const),
       ...lossBlocks(context, bus.tag),
-      backboneTable(context, bus),
-    ]),
+      limitTable(context, result),
+      ...roomBlocks(context, result),
+      ...lengthBlocks(context, result),
+      ...supplyBlocks(context, result),
+      ...loadBlocks(context, result),
+      ...readingBlocks(context, result),
+      backboneTable(context, result),
+    ],
   }
 }
 
-function backboneLength(context: ViewContext, bus: CanBus): Text {
-  const segments = bus.backbone.flatMap(element => (element.kind === 'segment' ? [element.cableTag] : []))
-  const lengths = segments.map(tag => cableLengthM(context.results.routing.byCable.get(tag)))
-  const missing = segments.filter((_, i) => lengths[i] === null)
-  if (missing.length > 0) return [muted(`no sum: no length is known of ${missing.join(', ')}`)]
-  return [say('backboneLengthM', lengths.reduce((sum: number, length) => sum + length!, 0), context.vessel)]
+/** About the bus itself, its parts and devices, and whatever names the bus. */
+function findingsAbout({ findings }: ViewContext, { bus, backbone: { stations }, readings }: BusResult): readonly LocatedFinding[] {
+  const parts = new Set([bus.tag, ...stations.flatMap(({ part, device }) => [part.tag, ...(device === null ? [] : [device.tag])]), ...readings.map(({ number }) => number)])
+  return findings.filter(({ id, subject, context }) => id.startsWith('CAN') && (parts.has(subject.id) || context?.['bus'] === bus.tag))
 }
 
-function backboneTable(context: ViewContext, bus: CanBus): Table {
-  const length = (tag: Tag | null): Text => (tag === null ? dash : sayOrDash('lengthM', cableLengthM(context.results.routing.byCable.get(tag)), context.vessel))
-  const cableOf = (element: BackboneElement): Tag | null => (element.kind === 'segment' ? element.cableTag : 'dropCableTag' in element ? element.dropCableTag : null)
-  const names = { terminator: 'terminator', segment: 'backbone cable', tee: 'tee', power: 'power insertion', isolator: 'power isolator' } as const
-  return tableOf(bus.backbone.map((element, i) => ({ element, position: i + 1 })), {
-    id: 'backbone',
-    caption: 'Along the backbone, from one terminator to the other',
-    empty: 'No backbone is recorded.',
+// --- first of all ----------------------------------------------------------------------------------------------------
+function facts(context: ViewContext, result: BusResult): readonly { readonly label: string; readonly value: Text }[] {
+  const { lengths, supply, load, bus } = result
+  const len = supply.sections.reduce((sum, section) => sum + section.loadEquivalencyNumber, 0)
+  return [
+    { label: 'Within limits?', value: verdictText(context, result) },
+    { label: 'Room left', value: roomText(context, result) },
+    { label: 'Supply', value: feedText(context, result) },
+    { label: 'Devices', value: [String(lengths.devices.value), ...(bus.suppliesDevices ? [`, LEN ${len} together`, muted(` (${sayForWorking('currentA', 0.05 * len)})`)] : [])] },
+    { label: 'Backbone', value: lengths.backbone.status === 'computed' ? [say('backboneLengthM', lengths.backbone.output.backboneLengthM, context.vessel)] : [muted(`not assessed: ${lengths.backbone.reason}`)] },
+    { label: 'Terminators', value: terminatorText(result) },
+    { label: 'Data', value: load.total.status === 'computed' && load.messages.length > 0
+      ? [`${say('nominalLoadPercent', load.total.output.nominalLoadPercent)} of its capacity in use, ${say('worstLoadPercent', load.total.output.worstLoadPercent)} with every frame at its longest`, ...(load.missing.length === 0 ? [] : [muted(', and what is not recorded')])]
+      : [muted('not assessed: what the devices send is not recorded')] },
+  ]
+}
+
+/** What is outside first; nothing that is missing counts as within. */
+function verdictText(context: ViewContext, result: BusResult): Text {
+  const outside = limitRows(result).filter(({ state }) => state === 'outside').map(({ what }) => what)
+  if (outside.length > 0) return [verdict('error', 'outside'), ` ${outside.map(what => what[0]!.toLowerCase() + what.slice(1)).join('; ')}`]
+  const gaps = context.results.canBus.notAssessed.filter(({ subjectTag }) => subjectTag === result.bus.tag)
+  return gaps.length > 0 ? [verdict('not assessed', 'not assessed'), ` ${gaps.map(({ reason }) => reason).join('; ')}`] : [verdict('good', 'within'), ' every limit below']
+}
+
+function terminatorText({ termination: { terminatorTags, asItShouldBe, expected } }: BusResult): Text {
+  const tags: Text = terminatorTags.length === 0 ? ['none'] : joined(terminatorTags.map(tag => [{ is: 'tag', text: tag }]))
+  const reading = expected.status === 'computed' ? [`; ${sayForWorking('resistanceOhm', expected.output.resistanceOhm, 'result')} between the data wires with the bus off`] : []
+  return asItShouldBe ? [...tags, ', one at each end', ...reading] : [verdict('error', 'outside'), ' ', ...tags, '; one belongs at each end', ...reading]
+}
+
+// --- limits ----------------------------------------------------------------------------------------------------------
+interface LimitRow { readonly what: string; readonly comparison: Comparison | null; readonly state: 'within' | 'outside' | 'not assessed'; readonly source: string }
+
+function limitRows({ lengths, supply, load, termination }: BusResult): readonly LimitRow[] {
+  const row = (what: string, comparison: Comparison | null): LimitRow =>
+    ({ what, comparison, state: comparison === null ? 'not assessed' : comparison.within ? 'within' : 'outside', source: comparison === null ? '' : cite(comparison.limit.citation) })
+  const sections = supply.sections.filter(({ deviceCount, insertionTags }) => deviceCount > 0 || insertionTags.length > 0)
+  return [
+    row('Length of the backbone', lengths.backboneComparison),
+    ...(lengths.drops[0] === undefined ? [] : [row(`Longest drop, ${lengths.drops[0].cableTag}`, lengths.drops[0].comparison)]),
+    ...(lengths.dropsComparison === null ? [] : [row('Drops together', lengths.dropsComparison)]),
+    row('Number of devices', lengths.devices),
+    { ...row('Terminators, one at each end', null), state: termination.asItShouldBe ? 'within' : 'outside' },
+    ...sections.flatMap(({ solved, insertionTags }): readonly LimitRow[] => {
+      if (solved === null) return [insertionTags.length === 1 ? row(`Supply at ${insertionTags[0]}`, null) : { ...row('Supply of each part by one insertion', null), state: 'outside' }]
+      const { worst, tees, legs, protection, againstProtection, insertion } = solved
+      const lowest = tees.flatMap(({ device }) => device ?? []).toSorted((a, b) => a.voltageV - b.voltageV)[0]
+      const currents = legs.flatMap(({ stretches }) => stretches).filter(({ current }) => current !== null).toSorted((a, b) => a.current!.margin - b.current!.margin)
+      return [
+        ...(worst === null ? [] : [row(`Largest supply drop, to ${worst.tag}`, worst.drop)]),
+        ...(insertion.highest === null ? [] : [row(`Highest voltage, at ${insertion.tag}`, insertion.highest)]),
+        row(lowest === undefined ? 'Lowest voltage at a device' : `Lowest voltage, at ${lowest.tag}`, lowest?.lowest ?? null),
+        ...(currents[0] === undefined ? [] : [row(`Most current in a cable, ${currents[0].cableTag}`, currents[0].current)]),
+        row('Current against the protective device', againstProtection),
+        row('Protective device against the cable', protection),
+      ]
+    }),
+    ...(load.messages.length === 0 ? [row('Load with every frame at its longest', null)] : [row('Load with every frame at its longest', load.comparison)]),
+  ]
+}
+
+const limitTable = (context: ViewContext, result: BusResult): Table => tableOf(limitRows(result), {
+  id: 'limits',
+  caption: 'Held against the limits',
+  empty: '',
+  level: ({ state }) => (state === 'outside' ? 'error' : state === 'not assessed' ? 'not assessed' : null),
+  columns: [
+    { title: 'What', width: 'text', cell: ({ what }) => [what] },
+    { title: 'Value and limit', width: 'text', cell: ({ comparison, state }) => (comparison !== null ? comparisonText(comparison, context) : [verdict(state === 'within' ? 'good' : state === 'outside' ? 'error' : 'not assessed', state)]) },
+    { title: 'Limit from', width: 'text', cell: ({ source }) => [muted(source)] },
+  ],
+})
+
+// --- lengths ---------------------------------------------------------------------------------------------------------
+function lengthBlocks(context: ViewContext, { lengths, termination }: BusResult): readonly Block[] {
+  const { drops, dropsTogetherM } = lengths
+  return [
+    { is: 'heading', text: 'Lengths and terminators', anchor: 'lengths' },
+    workingOf(context, 'Length of the backbone', lengths.backbone),
+    tableOf(drops, {
+      id: 'drops',
+      caption: 'Drops, the longest first',
+      empty: 'No drop cable is recorded.',
+      note: [`Together ${sayForWorking('dropsTogetherM', dropsTogetherM, 'result')}.`],
+      level: ({ comparison }) => (comparison.within ? null : 'error'),
+      columns: [
+        { title: 'Tee', width: 'tag', cell: ({ teeTag }) => [{ is: 'tag', text: teeTag }] },
+        { title: 'Cable', width: 'tag', cell: ({ cableTag }) => [context.tag(cableTag)] },
+        { title: 'Length', width: 'text', cell: ({ comparison }) => comparisonText(comparison, context) },
+      ],
+    }),
+    workingOf(context, 'Resistance between the data wires', termination.expected),
+  ]
+}
+
+// --- readings --------------------------------------------------------------------------------------------------------
+const quantityNames: Readonly<Record<BusReading['quantity'], string>> = { resistanceOhm: 'resistance between the data wires', busLoadPercent: 'load', voltageV: 'voltage' }
+
+function readingBlocks(context: ViewContext, { readings }: BusResult): readonly Block[] {
+  if (readings.length === 0) return []
+  return [{ is: 'heading', text: 'Measured against calculated', anchor: 'measured' }, tableOf(readings, {
+    id: 'bus-readings',
+    caption: 'Readings of the bus',
+    empty: '',
+    note: ['Accepted: resistance within 10 %, load within 5 points of what lies between nominal and worst, voltage not more than 0.3 V below what is left with every device at its most. Common practice, no source.'],
+    level: ({ agrees }) => (agrees === false ? 'warning' : null),
     columns: [
-      { title: 'No.', width: 'number', cell: ({ position }) => [String(position)] },
-      { title: 'What', width: 'short', cell: ({ element }) => [names[element.kind]] },
-      { title: 'Tag', width: 'tag', cell: ({ element }) => (element.kind === 'segment' ? [context.tag(element.cableTag)] : [{ is: 'tag', text: element.tag }]) },
-      { title: 'Zone', width: 'short', cell: ({ element }) => (element.kind === 'segment' ? dash : element.zoneTag === null ? [notRecorded] : context.named(element.zoneTag)) },
-      { title: 'Device or circuit', width: 'text', cell: ({ element }) => (element.kind === 'tee' ? (element.deviceTag === null ? [muted('free')] : context.named(element.deviceTag)) : element.kind === 'power' && element.circuitTag !== null ? context.named(element.circuitTag) : dash) },
-      { title: 'Drop cable', width: 'tag', cell: ({ element }) => (element.kind === 'segment' || cableOf(element) === null ? dash : [context.tag(cableOf(element)!)]) },
-      { title: 'Length', width: 'number', cell: ({ element }) => length(cableOf(element)) },
-      { title: 'LEN', width: 'number', cell: ({ element }) => orDash(element.kind === 'tee' && element.deviceTag !== null ? context.lookup.equipment.get(element.deviceTag)?.loadEquivalencyNumber?.toString() ?? null : null) },
+      { title: 'Reading', width: 'tag', cell: ({ number, date }) => [number, ...(date === null ? [] : [lineBreak, muted(date)])] },
+      { title: 'Of', width: 'text', cell: ({ quantity, atTag }) => [quantityNames[quantity], ...(atTag === null ? [] : [' at ', ...context.named(atTag)])] },
+      { title: 'Measured', width: 'number', cell: ({ quantity, measured }) => [sayForWorking(quantity, measured)] },
+      { title: 'Calculated', width: 'number', cell: ({ quantity, calculated }) => (calculated === null ? dash : [sayForWorking(quantity, calculated, 'result')]) },
+      { title: 'Verdict', width: 'text', cell: ({ agrees, words }) => [agrees === null ? verdict('not assessed', 'not assessed') : agrees ? verdict('good', 'agrees') : verdict('warning', 'differs'), ...(words === null ? [] : [` ${words}`])] },
     ],
-  })
+  })]
 }

@@ -24,7 +24,7 @@ export function networkPages(context: ViewContext, diagrams: ReadonlyMap<string 
       }],
     },
     ...ethernetNetworks.map(network => ethernetPage(context, network, drawn(network.tag))),
-    ...canBuses.map(bus => canBusPage(context, bus, drawn(bus.tag))),
+    ...canBuses.map(bus => canBusPage(context, bus)),
     ...serialLinks.map(link => serialPage(context, link)),
   ]
 }

@@ -1,0 +1,80 @@
+/** The data on a CAN bus: what each device sends, what bridges bring, and who cannot be told from whom. */
+import { inWords } from '../../../findings/words.js'
+import type { AlikeSenders, BusResult, DeviceLoad, MessageLoad } from '../../../model/results/can-bus.js'
+import { bitRateBitPerS } from '../../../references/tables/can-rules.js'
+import { say, sayForWorking } from '../../../units/format.js'
+import type { ViewContext } from '../../context.js'
+import { tableOf } from '../../tables.js'
+import { dash, joined, muted } from '../../text.js'
+import type { Block, Table, Text } from '../../view-model.js'
+import { workingOf } from '../../working.js'
+
+export function loadBlocks(context: ViewContext, { load, alike }: BusResult): readonly Block[] {
+  if (load.messages.length === 0 && load.silentTags.length === 0) return []
+  const heaviest = load.messages.reduce<MessageLoad | null>((most, message) => (worstOf(message) > (most === null ? 0 : worstOf(most)) ? message : most), null)
+  return [
+    { is: 'heading', text: 'Data', anchor: 'data' },
+    deviceTable(context, load.devices),
+    workingOf(context, 'Load of the bus', load.total),
+    messageTable(context, load.messages),
+    ...(heaviest === null ? [] : [workingOf(context, `PGN ${heaviest.pgnNumber} of ${heaviest.senderTag}`, heaviest.load)]),
+    ...(alike.length === 0 ? [] : [alikeTable(context, alike)]),
+  ]
+}
+
+const worstOf = ({ load }: MessageLoad): number => (load.status === 'computed' ? load.output.worstBitPerS : 0)
+/** What sends once a minute takes next to nothing. */
+const leastPercent = 0.1
+function share(bitPerS: number): string {
+  const sharePercent = (100 * bitPerS) / bitRateBitPerS
+  return sharePercent > 0 && sharePercent < leastPercent ? `under ${say('sharePercent', leastPercent)}` : say('sharePercent', sharePercent)
+}
+const through = (context: ViewContext, throughTags: readonly string[]): Text => (throughTags.length === 0 ? [] : [muted(' through '), ...joined(throughTags.map(tag => [context.tag(tag)]))])
+
+const deviceTable = (context: ViewContext, devices: readonly DeviceLoad[]): Table => tableOf(devices.toSorted((a, b) => b.worstBitPerS - a.worstBitPerS), {
+  id: 'device-load',
+  caption: 'What each device takes of the bus, the most first',
+  empty: 'What the devices send is not recorded.',
+  note: [`Share of ${sayForWorking('capacityBitPerS', bitRateBitPerS)}. Nominal: no stuffed bits. At worst: as many as there can be.`],
+  columns: [
+    { title: 'Device', width: 'text', cell: ({ tag, throughTags }) => [...context.named(tag), ...through(context, throughTags)] },
+    { title: 'Frames', width: 'number', cell: ({ framesPerS }) => [say('framesPerS', framesPerS)] },
+    { title: 'Bits at worst', width: 'number', cell: ({ worstBitPerS }) => [say('worstBitPerS', worstBitPerS)] },
+    { title: 'Nominal', width: 'number', cell: ({ nominalBitPerS }) => [share(nominalBitPerS)] },
+    { title: 'At worst', width: 'number', cell: ({ worstBitPerS }) => [share(worstBitPerS)] },
+  ],
+})
+
+const rateWords: Readonly<Record<MessageLoad['rate'], string>> = { 'as recorded': 'as recorded', 'usual': 'usual', 'on event': 'on event, counts nothing', 'not known': 'not known' }
+
+function messageTable(context: ViewContext, messages: readonly MessageLoad[]): Table {
+  const bits = ({ load }: MessageLoad): string => (load.status === 'computed' ? String(load.input.worstBitCount) : '–')
+  return tableOf(messages, {
+    id: 'messages',
+    caption: 'Message by message',
+    empty: 'What the devices send is not recorded.',
+    note: ['Frames a second = 1000 · number · frames / interval in ms; bits a second = frames · bits of a frame. Usual intervals are those of an open dataset: a device may send faster or slower.'],
+    level: ({ rate, load }) => (rate !== 'on event' && load.status === 'not computed' ? 'not assessed' : null),
+    columns: [
+      { title: 'Device', width: 'tag', cell: ({ senderTag, throughTags }) => [context.tag(senderTag), ...through(context, throughTags)] },
+      { title: 'PGN', width: 'text', cell: ({ pgnNumber, name }) => [String(pgnNumber), ...(name === null ? [] : [muted(` ${name}`)])] },
+      { title: 'Interval', width: 'short', cell: ({ intervalMs, rate }) => (intervalMs === null ? [muted(rateWords[rate])] : [sayForWorking('intervalMs', intervalMs), muted(` ${rateWords[rate]}`)]) },
+      { title: 'Number × frames', width: 'number', cell: ({ load, timesCount }) => (load.status === 'computed' ? [`${timesCount} × ${load.input.frameCount}`] : dash) },
+      { title: 'Bits a frame', width: 'number', cell: message => [bits(message)] },
+      { title: 'At worst', width: 'number', cell: ({ load }) => (load.status === 'computed' ? [sayForWorking('worstBitPerS', load.output.worstBitPerS, 'result')] : dash) },
+    ],
+  })
+}
+
+const alikeTable = (context: ViewContext, alike: readonly AlikeSenders[]): Table => tableOf(alike, {
+  id: 'alike',
+  caption: 'Devices that send the same under one instance',
+  empty: '',
+  note: ['Instance in the data: which engine, tank or battery is meant. Device instance: which of two alike devices.'],
+  level: ({ inData }) => (inData ? 'warning' : 'note'),
+  columns: [
+    { title: 'Devices', width: 'text', cell: ({ tags }) => joined(tags.map(tag => context.named(tag)), ' and ') },
+    { title: 'PGN', width: 'text', cell: ({ pgnNumbers }) => [inWords(pgnNumbers.map(String))] },
+    { title: 'Instance', width: 'short', cell: ({ instanceNumber, inData }) => [`${instanceNumber} `, muted(inData ? 'in the data' : 'of the device')] },
+  ],
+})

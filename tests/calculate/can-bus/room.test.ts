@@ -1,0 +1,60 @@
+/** Room: what is said to fit is put in, and the whole bus reckoned again. */
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { BusResult } from '../../../src/model/results/can-bus.js'
+import { type Along, busBoat, busIn, type GivenBus, type GivenDevice, power, terminator } from './support.js'
+
+const ends = (...parts: Along[]): Along[] => [terminator('R1'), ...parts, terminator('R2')]
+
+/** Whether every limit of the supply is kept, those included that were not kept before. */
+const supplyWithin = ({ supply }: BusResult): boolean => supply.sections.every(({ solved }) => solved !== null
+  && solved.tees.every(({ drop, device }) => drop.within && (device?.lowest.within ?? true))
+  && solved.legs.every(({ stretches }) => stretches.every(({ current }) => current === null || current.within))
+  && (solved.againstProtection?.within ?? true))
+
+/** The bus with one more device by 6 m of light cable at the tee with this position among the tees. */
+function withOneMore({ along, devices = {}, ...given }: GivenBus, teeAt: number, len: number): BusResult {
+  const at = along.flatMap((part, i) => (typeof part === 'string' ? [i] : []))[teeAt]!
+  return busIn(busBoat({ ...given, along: along.toSpliced(at, 0, 'NEW'), devices: { ...devices, NEW: { len, drop: 6 } } }))
+}
+
+const randomBus = fc.integer({ min: 1, max: 6 }).chain(count => fc.record({
+  lens: fc.array(fc.integer({ min: 0, max: 12 }), { minLength: count, maxLength: count }),
+  lengthsM: fc.array(fc.integer({ min: 0, max: 150 }).map(tenths => tenths / 10), { minLength: count, maxLength: count }),
+  at: fc.integer({ min: 0, max: count }), cable: fc.constantFrom('light' as const, 'mid' as const), ratingA: fc.constantFrom(2, 3, 4),
+}))
+
+describe('room at a tee', () => {
+  it('is exactly what fits: so much passes, one more does not', () => {
+    fc.assert(fc.property(randomBus, ({ lens, lengthsM, at, cable, ratingA }) => {
+      const devices = Object.fromEntries(lens.map((len, i): [string, GivenDevice] => [`P${i}`, { len, drop: 1 }]))
+      const nodes: Along[] = Object.keys(devices)
+      const parts: Along[] = [...nodes.slice(0, at), power('X0'), ...nodes.slice(at)]
+      const given: GivenBus = { along: ends(...parts.flatMap((part, i) => (i === 0 ? [part] : [lengthsM[i - 1] ?? 1, part]))), devices, cable, ratingA }
+      const before = busIn(busBoat(given))
+      before.room.tees.forEach(({ lenLeftNumber, governed }, i) => {
+        if (!supplyWithin(before)) {
+          // Nothing is promised where a limit that it would load further is passed already.
+          return
+        }
+        expect(supplyWithin(withOneMore(given, i, lenLeftNumber))).toBe(true)
+        if (governed !== null && governed.by.output.lenLeftNumber < 20) expect(supplyWithin(withOneMore(given, i, lenLeftNumber + 1))).toBe(false)
+      })
+    }), { numRuns: 30 })
+  })
+  it('is none where a limit is passed already', () => {
+    const { room } = busIn(busBoat({ along: ends(power('X0'), 30, 'P1', 'P2'), devices: { P1: { len: 10, drop: 1 }, P2: { len: 10, drop: 1 } } }))
+    expect(room.tees.map(({ lenLeftNumber }) => lenLeftNumber)).toEqual([0, 0])
+    expect(room.tees[0]!.governed!.words).toBe('voltage drop to X1')
+  })
+  it('by hand: 1.5 V at 10 m of light cable with 4 LEN there', () => {
+    // 1.5 − 2 · 0.057 · 10 · 0.2 = 1.272 V; 1.272 / (0.05 · 1.14) = 22.3. At the insertion the 3 A fuse less 0.2 A: 56.
+    const { room } = busIn(busBoat({ along: ends('', power('X0'), 10, 'P1'), devices: { P1: { len: 4, drop: 1 } } }))
+    expect(room.tees.map(({ governed }) => [governed!.words, governed!.by.output.lenLeftNumber])).toEqual([['protective device F1', 56], ['voltage drop to X2', 22]])
+    expect(room.tees.map(({ lenLeftNumber }) => lenLeftNumber)).toEqual([20, 20])
+    expect(room).toMatchObject({ freeTeeTags: ['X1'], devicesLeft: 49, dropsLeftM: 77 })
+  })
+  it('is not assessed where the supply is not', () => {
+    expect(busIn(busBoat({ along: ends(power('X0'), 1, 'P1'), devices: { P1: { len: null, drop: 1 } } })).room).toMatchObject({ tees: [], missing: ['no load equivalency number is recorded for P1'] })
+  })
+})
