@@ -32,6 +32,7 @@ export const exitCodes = {
   'placement': 1,
   'serial': 1,
   'configuration': 0,
+  'ethernet': 1,
   'schema-faults': 1,
   'no-vessel': 1,
   'references': 1,

@@ -120,7 +120,7 @@ function networkFindings(each: Read): readonly Finding[] {
     ...wrong('dynamicRange', rangeText, range !== null, 'a first and a last address', exampleRange),
     ...(fault === null ? [] : [find(dynamicRangeUnusable, { ...about, field: 'dynamicRange', context: { range: rangeText ?? '', fault } })]),
     ...(gateway === null || subnet === null || isIn(gateway, subnet) ? [] : [find(gatewayOutsideSubnet, { ...about, field: 'gatewayAddress', context: { address: gateway.text, subnet: subnet.text } })]),
-    ...(gateway === null || gatewayTagsOf(each).length > 0 || mayHaveOthers(each) ? [] : [find(gatewayNotOnBoard, { ...about, field: 'gatewayAddress', context: { address: gateway.text } })]),
+    ...(gateway === null || gatewayTagsOf(each).length > 0 || mayHaveOthers(each) || (subnet !== null && !isIn(gateway, subnet)) ? [] : [find(gatewayNotOnBoard, { ...about, field: 'gatewayAddress', context: { address: gateway.text } })]),
     ...(!inUse || unrecorded.length === 0 ? [] : [find(addressesNotRecorded, { ...about, field: null, evidence: { itemCount: unrecorded.length }, context: { items: inWords(unrecorded.map(({ tag }) => tag)) } })]),
   ]
 }

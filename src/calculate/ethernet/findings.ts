@@ -1,6 +1,6 @@
 /** Findings about links, power over the cable, rings, streams and what leads outside (ETH); those about addresses are in address-findings.ts. */
 import type { FindingKind } from '../../findings/finding.js'
-import { say, sayAgainst, sayAgainstBoth } from '../../units/format.js'
+import { say, sayAgainst, sayAgainstBoth, sayForWorking } from '../../units/format.js'
 import { addressFindingKinds } from './address-findings.js'
 
 const since = '0.3.0'
@@ -45,8 +45,8 @@ export const portPowerTooLow: FindingKind<{ offeredPowerW: number; askedPowerW: 
   id: 'ETH102', name: 'port-power-too-low', since, retired, severity: 'error',
   meaning: 'A device that lives on its network cable asks for a power class that the port does not give. It stays dead, or starts with less than it needs.',
   message: ({ subject, evidence, context }) =>
-    `${subject.id}: asks class ${context?.['asked']} (${say('askedPowerW', evidence.askedPowerW)} at the device) of port ${context?.['port']} of ${context?.['switch']}, which gives `
-    + (context?.['offered'] === undefined ? 'no power' : `class ${context['offered']} (${say('offeredPowerW', evidence.offeredPowerW)})`),
+    `${subject.id}: asks class ${context?.['asked']} (${sayForWorking('askedPowerW', evidence.askedPowerW)} at the device) of port ${context?.['port']} of ${context?.['switch']}, which gives `
+    + (context?.['offered'] === undefined ? 'no power' : `class ${context['offered']} (${sayForWorking('offeredPowerW', evidence.offeredPowerW)})`),
   remedy: ({ context }) => `Move it to a port of class ${context?.['asked']} or more, put a power injector in its cable, or correct the classes.`,
 }
 
@@ -73,10 +73,8 @@ export const drawnPowerAboveBudget: FindingKind<{ drawnPowerW: number }> = {
 export const powerAboveClass: FindingKind<{ networkPowerW: number }> = {
   id: 'ETH306', name: 'power-above-class', since, retired, severity: 'warning',
   meaning: 'A device is recorded to take more over its network cable than the class allows that it asks for. One of the two is wrong.',
-  message: ({ subject, evidence, limit, context }) => {
-    const { actual, limit: most } = sayAgainst('networkPowerW', evidence.networkPowerW, limit!.value)
-    return `${subject.id}: takes ${actual} over its network cable, class ${context?.['asked']} allows ${most}`
-  },
+  message: ({ subject, evidence, limit, context }) =>
+    `${subject.id}: takes ${sayForWorking('networkPowerW', evidence.networkPowerW)} over its network cable, class ${context?.['asked']} allows ${sayForWorking('networkPowerW', limit!.value)}`,
   remedy: () => 'Correct the power or the class by the plate of the device.',
 }
 
