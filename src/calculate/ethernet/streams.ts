@@ -1,11 +1,11 @@
 /** Which way each stream takes, and what that puts on each link. */
-import { type Finding, find, type Limit } from '../../findings/finding.js'
+import { type Finding, find } from '../../findings/finding.js'
 import { inWords } from '../../findings/words.js'
 import { lookup } from '../../model/lookup.js'
 import type { EthernetLink, LinkLoad, LinkStream, StreamWay } from '../../model/results/ethernet.js'
 import type { Gap } from '../../model/results/gap.js'
 import type { Equipment, Stream, Tag, Vessel } from '../../model/vessel.js'
-import { exceeds } from '../compare.js'
+import { compare } from '../compare.js'
 import { walkOut } from '../graph.js'
 import { runMethod } from '../run-method.js'
 import { loadAbovePlan, loadAboveSpeed } from './findings.js'
@@ -93,22 +93,22 @@ function gapsOf({ tag }: Equipment, { name }: Stream, receivers: readonly { read
 
 function loadOf({ speedMbitPerS, speedReason }: BareLink, parts: readonly LinkStream[] = []): LinkLoad {
   const streamsMbitPerS = parts.reduce((sum, { rateMbitPerS, timesCount }) => sum + rateMbitPerS * timesCount, 0)
+  const load: LinkLoad['load'] = speedMbitPerS === null
+    ? { status: 'not computed', method: linkLoadMethod.id, reason: speedReason } : runMethod(linkLoadMethod, { streamsMbitPerS, speedMbitPerS })
+  const known = load.status === 'computed'
   return {
-    streamsMbitPerS, parts,
-    load: speedMbitPerS === null ? { status: 'not computed', method: linkLoadMethod.id, reason: speedReason } : runMethod(linkLoadMethod, { streamsMbitPerS, speedMbitPerS }),
+    streamsMbitPerS, parts, load,
+    againstSpeed: known ? compare('streamsMbitPerS', streamsMbitPerS, { relation: 'at most', value: load.input.speedMbitPerS, citation: linkSpeed }) : null,
+    againstPlan: known ? compare('loadPercent', load.output.loadPercent, plannedLoad) : null,
   }
 }
 
-/** In one direction only when both are too much: the fuller one. */
-function loadFindings({ tag, ends, loads, speedMbitPerS, speedReason }: EthernetLink): readonly Finding[] {
-  const [first, second] = loads
-  const onward = first.streamsMbitPerS >= second.streamsMbitPerS
-  const { streamsMbitPerS, load } = onward ? first : second
-  if (speedMbitPerS === null || load.status === 'not computed') return []
+/** Of both directions the fuller one. */
+function loadFindings({ tag, ends, loads, speedReason }: EthernetLink): readonly Finding[] {
+  const onward = loads[0].streamsMbitPerS >= loads[1].streamsMbitPerS
+  const { streamsMbitPerS, againstSpeed, againstPlan } = onward ? loads[0] : loads[1]
   const [from, to] = onward ? ends : [ends[1], ends[0]]
   const about = { subject: { kind: 'cable', id: tag }, field: null, context: { from: from.tag, to: to.tag, reason: speedReason } }
-  const speed: Limit = { relation: 'at most', value: speedMbitPerS, citation: linkSpeed }
-  if (exceeds(streamsMbitPerS, speed)) return [find(loadAboveSpeed, { ...about, evidence: { streamsMbitPerS }, limit: speed })]
-  const { loadPercent } = load.output
-  return exceeds(loadPercent, plannedLoad) ? [find(loadAbovePlan, { ...about, evidence: { loadPercent, streamsMbitPerS }, limit: plannedLoad })] : []
+  if (againstSpeed?.within === false) return [find(loadAboveSpeed, { ...about, evidence: { streamsMbitPerS }, limit: againstSpeed.limit })]
+  return againstPlan?.within === false ? [find(loadAbovePlan, { ...about, evidence: { loadPercent: againstPlan.value, streamsMbitPerS }, limit: againstPlan.limit })] : []
 }

@@ -49,6 +49,9 @@ export interface LinkLoad {
   readonly streamsMbitPerS: number
   readonly parts: readonly LinkStream[]
   readonly load: Outcome<{ streamsMbitPerS: number; speedMbitPerS: number }, { loadPercent: number }>
+  /** Null where the speed is not known. */
+  readonly againstSpeed: Comparison | null
+  readonly againstPlan: Comparison | null
 }
 /** A stream on a link; `timesCount` for as many receivers. */
 export interface LinkStream { readonly senderTag: Tag; readonly name: string; readonly rateMbitPerS: number; readonly timesCount: number }

@@ -26,6 +26,7 @@ const domainTitles: Readonly<Record<string, string>> = {
   COM: 'Commissioning',
   IDN: 'Identifiers',
   PLC: 'Placement',
+  ETH: 'Ethernet and outside links',
 }
 
 export function findingKindPages({ registries }: ViewContext): readonly Page[] {

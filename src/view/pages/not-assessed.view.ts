@@ -185,6 +185,7 @@ interface OutOfScope { readonly what: string; readonly found: string; count(vess
 const outOfScope: readonly OutOfScope[] = [
   { what: 'CAN buses: length, drops, supply, load', found: 'bus', count: ({ canBuses }) => canBuses.length },
   { what: 'Ethernet: length of links, supply through the cable, load', found: 'network', count: ({ ethernetNetworks }) => ethernetNetworks.length },
+  { what: 'Serial links: listeners, data rate', found: 'cable', count: ({ cables, cableTypes }) => cables.filter(usedFor('serial', cableTypes)).length },
   { what: 'Antenna cables: loss, range, distance to keep from antennas', found: 'cable', count: ({ cables, cableTypes }) => cables.filter(usedFor('coax', cableTypes)).length },
 ]
 
