@@ -22,13 +22,17 @@ interface Read {
   readonly subnet: Subnet | null
   readonly range: { readonly first: Address; readonly last: Address } | null
   readonly gateway: Address | null
+  /** What its cables reach, and what has an address of its range without being on any cable: that is on the air. */
   readonly members: readonly Equipment[]
+  readonly cabledTags: ReadonlySet<Tag>
   readonly free: NetworkAddresses['free']
   readonly nextFree: string | null
 }
 
 export function addressesPart(vessel: Vessel, membersOf: ReadonlyMap<Tag, readonly Tag[]>): Part<AddressBook> {
-  const reads = vessel.ethernetNetworks.map(network => read(vessel, network, membersOf))
+  const cabled = new Set([...membersOf.values()].flat())
+  const onAir = vessel.equipment.filter(({ tag, status, address }) => address !== null && status !== 'removed' && !cabled.has(tag))
+  const reads = vessel.ethernetNetworks.map(network => read(vessel, network, membersOf.get(network.tag) ?? [], onAir))
   const ofItem = grouped(reads.flatMap(each => each.members.map(item => ({ item, read: each }))), ({ item }) => [item])
   return {
     value: { byNetwork: new Map(reads.map(each => [each.network.tag, { addresses: addressesOf(each), gatewayTags: gatewayTagsOf(each) }])) },
@@ -44,14 +48,15 @@ export function addressesPart(vessel: Vessel, membersOf: ReadonlyMap<Tag, readon
 const isSet = ({ address, addressing }: Equipment): boolean => address !== null && addressing !== 'dynamic'
 const ownAddress = (item: Equipment): Address | null => (item.address === null ? null : readAddress(item.address))
 
-function read(vessel: Vessel, network: EthernetNetwork, membersOf: ReadonlyMap<Tag, readonly Tag[]>): Read {
+function read(vessel: Vessel, network: EthernetNetwork, cabledTags: readonly Tag[], onAir: readonly Equipment[]): Read {
   const { equipment } = lookup(vessel)
-  const members = (membersOf.get(network.tag) ?? []).flatMap(tag => equipment.get(tag) ?? [])
   const subnet = network.subnet === null ? null : readSubnet(network.subnet)
+  const isOnIt = (item: Equipment): boolean => { const own = ownAddress(item); return own !== null && subnet !== null && isIn(own, subnet) }
+  const members = [...cabledTags.flatMap(tag => equipment.get(tag) ?? []), ...onAir.filter(isOnIt)]
   const [first, last] = (network.dynamicRange ?? []).map(readAddress)
   const range = first != null && last != null ? { first, last } : null
   const gateway = network.gatewayAddress === null ? null : readAddress(network.gatewayAddress)
-  const base = { network, subnet, range, gateway, members }
+  const base = { network, subnet, range, gateway, members, cabledTags: new Set(cabledTags) }
   if (subnet === null) return { ...base, free: { status: 'not computed', method: freeAddressesMethod.id, reason: 'the address range of the network is not recorded' }, nextFree: null }
   if (subnet.version === 6) return { ...base, free: { status: 'not computed', method: freeAddressesMethod.id, reason: 'addresses of IPv6 are not counted: there are more than enough' }, nextFree: null }
   const given = range !== null && rangeFault(range, subnet) === null ? range : null
@@ -80,9 +85,9 @@ function nextFree(subnet: Subnet, range: Read['range'], taken: ReadonlySet<bigin
   return null
 }
 
-function addressesOf({ members, subnet, free, nextFree: next }: Read): NetworkAddresses {
+function addressesOf({ members, cabledTags, subnet, free, nextFree: next }: Read): NetworkAddresses {
   return {
-    members: members.map(({ tag, address, addressing }) => ({ tag, address, addressing })),
+    members: members.map(({ tag, address, addressing }) => ({ tag, address, addressing, cabled: cabledTags.has(tag) })),
     subnet: subnet?.text ?? null,
     firstHost: subnet === null ? null : written(firstHost(subnet), subnet),
     lastHost: subnet === null ? null : written(lastHost(subnet), subnet),

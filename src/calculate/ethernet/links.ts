@@ -30,7 +30,7 @@ export function linksPart(vessel: Vessel, routing: RoutingResults, wiring: Wirin
       context: { from: link.ends[0].tag, to: link.ends[1].tag },
     })]
   })
-  return { value: links, findings: [...tooLong, ...slowUplinks(wiring, links)], notAssessed: links.flatMap(gapsOf) }
+  return { value: links, findings: [...tooLong, ...slowUplinks(wiring, links)], notAssessed: links.flatMap(link => gapsOf(vessel, link)) }
 }
 
 function lengthOf(routing: RoutingResults, { cables }: Wire): Pick<BareLink, 'length' | 'lengthComparison'> {
@@ -60,15 +60,16 @@ function speedOf(vessel: Vessel, { ends, cables }: Wire): Pick<BareLink, 'speedM
   return { speedMbitPerS, speedReason: slowest.length === parts.length ? 'both ports alike' : `set by ${inWords(slowest.map(({ words }) => words))}` }
 }
 
-/** Once for a thing: several of its ports may lack a speed. */
-function gapsOf({ tag, length, ends, speedMbitPerS }: BareLink): readonly Gap[] {
+function gapsOf(vessel: Vessel, { tag, length, ends }: BareLink): readonly Gap[] {
   return [
     ...(length.status === 'not computed' ? [{ subjectTag: tag, reason: `length of the link: ${length.reason}` }] : []),
-    ...(speedMbitPerS === null ? ends.filter(end => end.speedMbitPerS === null).map(end => ({
-      subjectTag: end.tag,
-      reason: end.portName === null ? 'speed of its links: at which port a cable ends is not recorded' : 'speed of its links: the speed of an Ethernet port in use is not recorded',
-    })) : []),
+    ...ends.filter(({ speedMbitPerS }) => speedMbitPerS === null).map(end => ({ subjectTag: end.tag, reason: `speed of its links: ${speedGap(vessel, end)}` })),
   ]
+}
+
+function speedGap(vessel: Vessel, { tag, portName }: LinkEnd): string {
+  if (portName !== null) return 'the speed of an Ethernet port in use is not recorded'
+  return ethernetPorts(lookup(vessel).equipment.get(tag)).length === 0 ? 'its Ethernet ports are not recorded' : 'at which port a cable ends is not recorded'
 }
 
 /** Links between things that pass traffic on, slower than links on both their sides. */

@@ -80,7 +80,7 @@ function feedOf(vessel: Vessel, item: Equipment, { link, near, far }: Line): Pow
     byClass: recordedW === null,
     power: link.length.status === 'not computed' ? { ...link.length, method: networkPowerMethod.id } : runMethod(networkPowerMethod, {
       devicePowerW: recordedW ?? given.devicePowerW,
-      sourceVoltageV: item.powerVoltageV ?? Math.max(usualSourceVoltageV, sourceMinV),
+      portVoltageV: item.powerVoltageV ?? Math.max(usualSourceVoltageV, sourceMinV),
       channelLengthM: link.length.output.channelLengthM, loopResistanceOhmPerM: loopOhmPerM, pairSetCount: given.pairCount / 2,
     }),
   }
@@ -90,7 +90,7 @@ const lesser = (a: PowerClass, b: PowerClass): PowerClass => (b.sourcePowerW < a
 
 function powerOf(vessel: Vessel, feeding: Upstream['feeding'], item: Equipment, feeds: readonly PowerFeed[], ports: readonly PortUse[]): NetworkPower {
   const reservedPowerW = sumOf(feeds.map(feed => feed.reservedPowerW))
-  const drawnPowerW = sumOf(feeds.map(({ power }) => (power.status === 'computed' ? power.output.sourcePowerW : null)))
+  const drawnPowerW = sumOf(feeds.map(({ power }) => (power.status === 'computed' ? power.output.portPowerW : null)))
   const reservedMargin = marginOf(item, reservedPowerW, 'reserved')
   return {
     tag: item.tag, feeds, voltageRecorded: item.powerVoltageV !== null, reservedPowerW, drawnPowerW, reservedMargin,

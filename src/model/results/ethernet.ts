@@ -83,7 +83,13 @@ export interface NetworkAddresses {
   /** The lowest free one outside the dynamic range. */
   readonly nextFree: string | null
 }
-export interface MemberAddress { readonly tag: Tag; readonly address: string | null; readonly addressing: Addressing | null }
+export interface MemberAddress {
+  readonly tag: Tag
+  readonly address: string | null
+  readonly addressing: Addressing | null
+  /** False for what has an address of the range and no network cable: it is on the air. */
+  readonly cabled: boolean
+}
 
 // --- power over the cable --------------------------------------------------------------------------------------------
 export interface NetworkPower {
@@ -112,8 +118,8 @@ export interface PowerFeed {
   /** What the device takes is not recorded, and the most that its class allows is taken. */
   readonly byClass: boolean
   readonly power: Outcome<
-    { devicePowerW: number; sourceVoltageV: number; channelLengthM: number; loopResistanceOhmPerM: number; pairSetCount: number },
-    { channelResistanceOhm: number; supplyCurrentA: number; lossPowerW: number; sourcePowerW: number; deviceVoltageV: number }
+    { devicePowerW: number; portVoltageV: number; channelLengthM: number; loopResistanceOhmPerM: number; pairSetCount: number },
+    { channelResistanceOhm: number; supplyCurrentA: number; lossPowerW: number; portPowerW: number; deviceVoltageV: number }
   >
 }
 export interface FreePowerPort {

@@ -27,7 +27,7 @@ export function addressBlocks(context: ViewContext, network: EthernetNetwork, { 
       empty: 'No member is recorded.',
       note: ['Tell whoever keeps this record which address a new device was set to: only what is recorded is known to be taken.'],
       columns: [
-        { title: 'Member', width: 'text', cell: ({ tag }) => context.named(tag) },
+        { title: 'Member', width: 'text', cell: ({ tag, cabled }) => [...context.named(tag), ...(cabled ? [] : [muted(' no cable recorded')])] },
         { title: 'Address', width: 'short', cell: ({ address, addressing }) => (address === null && addressing === 'dynamic' ? [muted('changes')] : orNotRecorded(address)) },
         { title: 'How', width: 'short', cell: ({ addressing }) => [addressing === null ? notRecorded : addressingWords[addressing]] },
       ],

@@ -94,7 +94,7 @@ export function loadTable(context: ViewContext, links: readonly EthernetLink[]):
     level: ({ load }) => (load.againstSpeed === null ? 'not assessed' : !load.againstSpeed.within ? 'error' : load.againstPlan?.within === false ? 'warning' : null),
     columns: [
       { title: 'Cable', width: 'tag', cell: ({ link }) => cablesText(context, link) },
-      { title: 'From, to', width: 'short', cell: ({ from, to }) => [context.tag(from.tag), ' to ', context.tag(to.tag)] },
+      { title: 'Way', width: 'short', cell: ({ from, to }) => [context.tag(from.tag), '\u00A0to\u00A0', context.tag(to.tag)] },
       { title: 'What', width: 'text', cell: ({ load }) => joined(load.parts.map(({ senderTag, name, rateMbitPerS, timesCount }): Text =>
         [`${name} of `, context.tag(senderTag), ` ${timesCount > 1 ? `${timesCount} × ` : ''}${sayForWorking('rateMbitPerS', rateMbitPerS)}`]), '; ') },
       { title: 'Sum', width: 'number', cell: ({ load }) => [sayForWorking('streamsMbitPerS', load.streamsMbitPerS)] },

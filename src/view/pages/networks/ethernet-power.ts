@@ -58,7 +58,6 @@ function supplyBlocks(context: ViewContext, power: NetworkPower): readonly Block
       { title: 'Kept', width: 'number', cell: ({ reservedPowerW }) => [reservedPowerW === null ? muted('not known') : sayForWorking('reservedPowerW', reservedPowerW)] },
       { title: 'Takes', width: 'number', cell: feed => takesText(feed) },
       { title: 'Lost', width: 'number', cell: ({ power: sum }) => [sum.status === 'computed' ? say('lossPowerW', sum.output.lossPowerW) : muted('not known')] },
-      { title: 'At the port', width: 'number', cell: ({ power: sum }) => [sum.status === 'computed' ? say('sourcePowerW', sum.output.sourcePowerW) : muted('not known')] },
     ],
   })]
 }
@@ -75,14 +74,14 @@ function takesText({ power, byClass }: PowerFeed): Text {
 }
 
 function noteOf(context: ViewContext, { tag, feeds, voltageRecorded, reservedPowerW, drawnPowerW, reservedMargin, drawnMargin, supply }: NetworkPower): Text {
-  const voltages = [...new Set(feeds.flatMap(({ power }) => (power.status === 'computed' ? [power.input.sourceVoltageV] : [])))]
+  const voltages = [...new Set(feeds.flatMap(({ power }) => (power.status === 'computed' ? [power.input.portVoltageV] : [])))]
   return [
-    ...(reservedPowerW === null || feeds.length === 0 ? [] : [`Kept ${sayForWorking('reservedPowerW', reservedPowerW)}${drawnPowerW === null ? '' : `, drawn at most ${say('drawnPowerW', drawnPowerW)}`}. `]),
+    ...(reservedPowerW === null || feeds.length === 0 ? [] : [`Kept ${sayForWorking('reservedPowerW', reservedPowerW)}${drawnPowerW === null ? '' : `, drawn with what is lost at most ${say('drawnPowerW', drawnPowerW)}`}. `]),
     ...(reservedMargin.status === 'not computed' ? [`What is left is not known: ${reservedMargin.reason}. `] : [
       `Budget ${sayForWorking('powerBudgetW', reservedMargin.input.powerBudgetW)}: `, leftText(reservedMargin.output.marginPowerW), ' by class',
       ...(drawnMargin.status === 'not computed' ? ['. '] : [', ', leftText(drawnMargin.output.marginPowerW), ' by what is drawn. ']),
     ]),
-    ...(voltages.length === 0 ? [] : [`Supplied at ${voltages.map(voltage => sayForWorking('sourceVoltageV', voltage)).join(' and ')}${voltageRecorded ? '' : ', taken since none is recorded'}. `]),
+    ...(voltages.length === 0 ? [] : [`Supplied at ${voltages.map(voltage => sayForWorking('portVoltageV', voltage)).join(' and ')}${voltageRecorded ? '' : ', taken since none is recorded'}. `]),
     ...(supply.status === 'not computed' ? [] : [
       `For its whole budget ${tag} takes ${say('inputCurrentA', supply.output.inputCurrentA, context.vessel)} at ${sayForWorking('inputVoltageV', supply.input.inputVoltageV)}, at an efficiency of ${sayForWorking('efficiencyPercent', supply.input.efficiencyPercent)}.`,
     ]),

@@ -55,8 +55,7 @@ function wirelessBlocks(context: ViewContext): readonly Block[] {
         { title: 'Access point', width: 'text', cell: ({ accessPointTag }) => (accessPointTag === null ? [notRecorded] : context.named(accessPointTag)) },
         { title: 'Where', width: 'text', cell: ({ accessPointTag }) => (accessPointTag === null ? dash : thingPlace(context, accessPointTag, { withAccess: false })) },
         { title: 'Supply', width: 'text', cell: ({ accessPointTag }) => (accessPointTag === null ? dash : supplyText(context, accessPointTag)) },
-        { title: 'Band', width: 'short', cell: ({ band }) => orDash(band) },
-        { title: 'Channel', width: 'short', cell: ({ channel }) => orDash(channel) },
+        { title: 'Band, channel', width: 'text', cell: ({ band, channel }) => orDash([band, channel].filter(word => word !== null).join(', ') || null) },
       ],
     }),
   ]
@@ -124,13 +123,13 @@ const networksText = (context: ViewContext, { networks }: OutsideWay): Text => (
   : joined(networks.map(({ tag, gateway }): Text => [...context.named(tag), ...(gateway ? [muted(', as its gateway')] : [])]), '; '))
 
 /** Who says that it needs the link, with all that falls when its data do not come. */
-function lossText(context: ViewContext, { neededByTags, equipmentTag }: OutsideWay): Text {
+function lossText(context: ViewContext, { neededByTags, equipmentTag, antennas }: OutsideWay): Text {
   const others = neededByTags.filter(tag => tag !== equipmentTag)
   if (others.length === 0) return ['Nothing on board is recorded to need it.']
   const lost = context.results.dependency.losses.get(equipmentTag ?? '') ?? []
-  const further = lost.filter(({ tag }) => !others.includes(tag))
+  const further = lost.filter(({ tag }) => !others.includes(tag) && antennas.every(antenna => antenna.tag !== tag))
   return [
-    ...joined(others.map(tag => context.named(tag))), others.length === 1 ? ' does without it.' : ' do without it.',
+    ...joined(others.map(tag => context.named(tag))), others.length === 1 ? ' no longer gets what comes over it.' : ' no longer get what comes over it.',
     ...(further.length === 0 ? [] : [' If ', context.tag(equipmentTag!), ' itself is dead, you lose as well: ', ...effectNames(context, further, { most: 6, withCause: false }), '.']),
   ]
 }
