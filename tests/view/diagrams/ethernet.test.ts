@@ -51,6 +51,10 @@ describe('the diagram of an Ethernet network', () => {
     expect(sheet!.mermaid).toContain('class nN9 reference')
     expect(linesIn(other!.mermaid)).toEqual(['N9 --- W11 / port 1 --- N2', 'N9 --- W12 / port 2 --- P9'])
   })
+  it('says how long a cable is, where that is known', () => {
+    const [drawn] = diagramsOf(ethernetDiagrams, { ...small, cables: [aCable({ tag: 'W2', from: 'B1:net', to: 'N1:1', typeTag: 'eth', carries: 'none', lengthM: 12.5 })] })
+    expect(linesIn(drawn!.mermaid)).toEqual(['N1 === W2 / 12.50\u00A0m / port 1 / powered, class 2 === B1'])
+  })
   it('groups by zone', () => {
     expect(sheet!.mermaid).toMatch(/subgraph fZ1\["Wheelhouse"\]\n {4}nN1\n {4}nP1\n {4}nP3\n {2}end\n {2}subgraph fZ2\["Mast"\]\n {4}nB1\n {4}nN2\n {4}nB2\n {4}nN9\n {2}end/)
   })
