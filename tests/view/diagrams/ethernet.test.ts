@@ -53,7 +53,7 @@ describe('the diagram of an Ethernet network', () => {
   })
   it('says how long a cable is, where that is known', () => {
     const [drawn] = diagramsOf(ethernetDiagrams, { ...small, cables: [aCable({ tag: 'W2', from: 'B1:net', to: 'N1:1', typeTag: 'eth', carries: 'none', lengthM: 12.5 })] })
-    expect(linesIn(drawn!.mermaid)).toEqual(['N1 === W2 / 12.50\u00A0m / port 1 / powered, class 2 === B1'])
+    expect(linesIn(drawn!.mermaid)).toEqual(['N1 === W2 / 12.50 m / port 1 / powered, class 2 === B1'])
   })
   it('groups by zone', () => {
     expect(sheet!.mermaid).toMatch(/subgraph fZ1\["Wheelhouse"\]\n {4}nN1\n {4}nP1\n {4}nP3\n {2}end\n {2}subgraph fZ2\["Mast"\]\n {4}nB1\n {4}nN2\n {4}nB2\n {4}nN9\n {2}end/)
