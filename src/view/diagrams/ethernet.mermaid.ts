@@ -2,6 +2,7 @@
 import { lookup } from '../../model/lookup.js'
 import { cableLengthM, type Results } from '../../model/results.js'
 import type { Cable, Equipment, EthernetNetwork, Port, Tag, Vessel } from '../../model/vessel.js'
+import { powerClassOf } from '../../references/tables/poe-classes.js'
 import { say } from '../../units/format.js'
 import { byTag, compareTags } from '../tables.js'
 import { joined } from '../text.js'
@@ -87,7 +88,11 @@ function portAt(device: Equipment | undefined, cable: Cable): Port | undefined {
   return device?.ports.find(({ name }) => name === terminal)
 }
 
-const isPowered = ({ suppliedClass, askedClass }: NetworkLink): boolean => suppliedClass !== null && askedClass !== null
+/** The port gives the class that the device asks for. */
+function isPowered({ suppliedClass, askedClass }: NetworkLink): boolean {
+  const [supplied, asked] = [powerClassOf(suppliedClass), powerClassOf(askedClass)]
+  return supplied !== null && asked !== null && supplied.sourcePowerW >= asked.sourcePowerW
+}
 
 const linkFacts = (network: EthernetNetwork, link: NetworkLink): readonly string[] =>
   [portWords(network, link), powerWords(link)].filter(text => text !== null)
@@ -95,9 +100,11 @@ const linkFacts = (network: EthernetNetwork, link: NetworkLink): readonly string
 /** Of cables that end within one place nothing may be left to say. */
 const lengthWords = (vessel: Vessel, { lengthM }: NetworkLink): readonly string[] => (lengthM === null || lengthM === 0 ? [] : [say('cableLengthM', lengthM, vessel)])
 
-function powerWords({ suppliedClass, askedClass }: NetworkLink): string | null {
+function powerWords(link: NetworkLink): string | null {
+  const { suppliedClass, askedClass } = link
   if (askedClass === null) return null
-  return suppliedClass === null ? `asks class ${askedClass}, not supplied` : `powered, class ${askedClass}`
+  if (isPowered(link)) return `powered, class ${askedClass}`
+  return `asks class ${askedClass}, ${suppliedClass === null ? 'not supplied' : `port gives ${suppliedClass}`}`
 }
 
 /** Ports are named at switches only; what a device calls its one connector is on its page. */

@@ -67,14 +67,15 @@ describe('ports', () => {
   const vessel = networkVessel({
     equipment: [aSwitch('N1', 4), aDevice('P1'), aDevice('P2'), aDevice('P3'), aDevice('P9', { status: 'removed' })],
     cables: [
-      link('W1', 'N1:1', 'P1'), link('W2', 'P2:lan', 'N1:2'), link('W3', 'N1:2', 'P3:lan'), link('W4', 'N1:3', 'P2', { status: 'removed' }),
+      link('W1', 'N1:1', 'P1'), link('W2', 'P2:lan', 'N1:2'), link('W3', 'N1:2', 'P3:lan'), link('W4', 'N1:3', 'P9:lan'), link('W5', 'N1:4', 'P2:lan', { status: 'removed' }),
       aCable({ tag: 'W9', from: 'A1', to: 'P1', carries: 'both' }),
     ],
   })
   const results = ethernetOf(vessel)
   const uses = (tag: string) => results.ports.get(tag)?.map(({ name, cables }) => [name, ...cables.map(({ cableTag, farTag }) => `${cableTag} ${farTag}`)])
 
-  it('have what ends at them; a removed cable leaves its port free', () => expect(uses('N1')).toEqual([['1', 'W1 P1'], ['2', 'W2 P2', 'W3 P3'], ['3'], ['4']]))
+  it('have what ends at them, also when its other end was removed; a removed cable leaves its port free', () => expect(uses('N1')).toEqual([['1', 'W1 P1'], ['2', 'W2 P2', 'W3 P3'], ['3', 'W4 P9'], ['4']]))
+  it('have no link by a removed cable', () => expect(results.links.map(({ tag }) => tag)).toEqual(['W1', 'W2', 'W3']))
   it('are where a cable ends that names none, if there is but one; a power cable does not count', () => expect(uses('P1')).toEqual([['lan', 'W1 N1']]))
   it('take one cable', () => {
     expect(foundIn(results)).toEqual(['ETH109 N1'])

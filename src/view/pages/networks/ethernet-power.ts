@@ -13,7 +13,8 @@ import { workingOf } from '../../working.js'
 /** What is left by the classes, with what there is: "49.0 W of 60 W"; null where it is not known. */
 export function powerLeft({ reservedMargin }: NetworkPower): string | null {
   if (reservedMargin.status === 'not computed') return null
-  return `${say('marginPowerW', reservedMargin.output.marginPowerW)} of ${sayForWorking('powerBudgetW', reservedMargin.input.powerBudgetW)}`
+  const { input: { powerBudgetW }, output: { marginPowerW } } = reservedMargin
+  return marginPowerW < 0 ? `none, ${say('marginPowerW', -marginPowerW)} too much is kept` : `${say('marginPowerW', marginPowerW)} of ${sayForWorking('powerBudgetW', powerBudgetW)}`
 }
 
 export function powerBlocks(context: ViewContext, tags: readonly Tag[]): readonly Block[] {

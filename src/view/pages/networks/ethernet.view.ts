@@ -57,16 +57,17 @@ function glance(
       const left = supply === undefined ? null : powerLeft(supply)
       return {
         label: `Free at ${tag}`,
-        value: [`${counted(all.filter(isFree).length, 'port')} of ${all.length}`, ...(supply === undefined ? [] : [left === null ? muted('; power left not known') : `; power ${left}`])],
+        value: [`${all.filter(isFree).length || 'none'} of ${counted(all.length, 'port')}`, ...(supply === undefined ? [] : [left === null ? muted('; power left not known') : `; power left ${left}`])],
       }
     }),
     { label: 'Next free address', value: [nextFree ?? muted('not known')] },
     { label: 'Way out', value: gatewayTags.length === 0 ? [muted(network.gatewayAddress === null ? 'none recorded' : 'not found on board')] : joined(gatewayTags.map(tag => context.named(tag))) },
-    { label: 'Longest link', value: longest === null ? [muted('no length is known')] : [context.tag(longest.tag), `, ${say('channelLengthM', lengthM(longest)!, context.vessel)}`] },
+    { label: 'Longest link', value: longest === null ? [muted('no length is known')] : [context.tag(longest.tag), `, ${say('channelLengthM', lengthM(longest)!, context.vessel)}`, ...(longest.lengthComparison?.within === false ? [' ', verdict('error', 'too long')] : [])] },
     {
       label: 'Fullest link', value: worst === null ? [muted('no stream is recorded')] : [
         context.tag(worst.link.tag), ' from ', context.tag(worst.from.tag), ' to ', context.tag(worst.to.tag),
         `, ${sayForWorking('streamsMbitPerS', worst.load.streamsMbitPerS)} or ${say('loadPercent', percentOf(worst)!)} of its speed`,
+        ...(worst.load.againstSpeed?.within === false ? [' ', verdict('error', 'too much')] : worst.load.againstPlan?.within === false ? [' ', verdict('warning', 'little room')] : []),
       ],
     },
   ]

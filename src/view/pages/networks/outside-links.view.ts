@@ -75,7 +75,7 @@ function supplyText(context: ViewContext, tag: Tag): Text {
   const circuits = context.circuitsOf(tag)
   if (circuits.length > 0) return joined(circuits.map((circuit): Text => [context.tag(circuit.tag), ` ${protectionText(circuit)}`]))
   const [feed] = [...context.results.ethernet.power.values()].flatMap(({ tag: switchTag, feeds }) => feeds.filter(({ deviceTag }) => deviceTag === tag).map(({ portName }) => ({ switchTag, portName })))
-  return feed === undefined ? [muted('none recorded')] : [...(feed.portName === null ? [] : [`${feed.portName} of `]), context.tag(feed.switchTag), muted(', over its network cable')]
+  return feed === undefined ? [muted('none recorded')] : [...(feed.portName === null ? [] : [`${/^port/i.test(feed.portName) ? '' : 'port '}${feed.portName} of `]), context.tag(feed.switchTag), muted(', over its network cable')]
 }
 
 // --- outside ---------------------------------------------------------------------------------------------------------
