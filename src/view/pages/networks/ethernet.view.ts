@@ -62,6 +62,7 @@ function glance(
     }),
     { label: 'Next free address', value: [nextFree ?? muted('not known')] },
     { label: 'Way out', value: gatewayTags.length === 0 ? [muted(network.gatewayAddress === null ? 'none recorded' : 'not found on board')] : joined(gatewayTags.map(tag => context.named(tag))) },
+    { label: 'Links to the outside', value: outsideText(context, network) },
     { label: 'Longest link', value: longest === null ? [muted('no length is known')] : [context.tag(longest.tag), `, ${say('channelLengthM', lengthM(longest)!, context.vessel)}`, ...(longest.lengthComparison?.within === false ? [' ', verdict('error', 'too long')] : [])] },
     {
       label: 'Fullest link', value: worst === null ? [muted('no stream is recorded')] : [
@@ -71,6 +72,13 @@ function glance(
       ],
     },
   ]
+}
+
+/** In the order in which they are tried. */
+function outsideText(context: ViewContext, { tag }: EthernetNetwork): Text {
+  const links = context.vessel.outsideLinks.filter(link => context.results.ethernet.outsideLinks.get(link.tag)?.networks.some(network => network.tag === tag))
+    .toSorted((a, b) => (a.priorityNumber ?? Infinity) - (b.priorityNumber ?? Infinity))
+  return links.length === 0 ? [muted('none recorded')] : joined(links.map(link => context.named(link.tag)))
 }
 
 function ringText(context: ViewContext, { linkTags }: NetworkResult): Text {
