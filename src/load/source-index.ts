@@ -16,6 +16,7 @@ const keysOfField: Readonly<Record<string, string>> = {
   device: 'type',
   dropCableTag: 'drop',
   lengthCharacterCount: 'length',
+  gatewayAddress: 'gateway',
   model: 'model-name',
   ratedCurrentA: 'rating',
   routeLengthM: 'length',

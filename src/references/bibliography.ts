@@ -163,6 +163,18 @@ export const bibliography = {
     designation: 'FCC OET Bulletin 65', title: 'Evaluating compliance with FCC guidelines for human exposure to radiofrequency electromagnetic fields', publisher: 'Federal Communications Commission',
     edition: '97-01', standing: 'from memory', remark: 'Power density in the far field, with the factor 2.56 for reflection from the ground.',
   },
+  'ieee-802-3': {
+    designation: 'IEEE 802.3', title: 'IEEE Standard for Ethernet', publisher: 'IEEE', edition: null, standing: 'published',
+    remark: 'Power classes and voltages read in two published tables that agree. Resistance of the channel and pairs used by each speed from memory.',
+  },
+  'iso-iec-11801': {
+    designation: 'ISO/IEC 11801', title: 'Information technology. Generic cabling for customer premises', publisher: 'ISO/IEC', edition: null, standing: 'from memory',
+    remark: 'A land rule: copper channel of 100 m, 90 m of it fixed cable.',
+  },
+  'rfc-4632': {
+    designation: 'RFC 4632', title: 'Classless inter-domain routing: the internet address assignment and aggregation plan', publisher: 'IETF', edition: '2006',
+    standing: 'from memory', remark: 'Prefix notation. That the first and last address of a subnet are no host addresses is in RFC 1122.',
+  },
   'vessel-data': {
     designation: 'the vessel’s data', title: 'Recorded in the data of this vessel: plates, makers’ papers, rules agreed for her', publisher: '', edition: null,
     standing: 'published', remark: 'As good as the reading of whoever recorded it.',

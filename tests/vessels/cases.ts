@@ -33,6 +33,7 @@ export const exitCodes = {
   'serial': 1,
   'configuration': 0,
   'can-bus': 1,
+  'ethernet': 1,
   'schema-faults': 1,
   'no-vessel': 1,
   'references': 1,

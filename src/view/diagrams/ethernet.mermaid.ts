@@ -1,7 +1,9 @@
 /** An Ethernet network: its switches with their ports, what hangs on each port, and the links to other networks. */
 import { lookup } from '../../model/lookup.js'
-import type { Results } from '../../model/results.js'
+import { cableLengthM, type Results } from '../../model/results.js'
 import type { Cable, Equipment, EthernetNetwork, Port, Tag, Vessel } from '../../model/vessel.js'
+import { powerClassOf } from '../../references/tables/poe-classes.js'
+import { say } from '../../units/format.js'
 import { byTag, compareTags } from '../tables.js'
 import { joined } from '../text.js'
 import type { Diagram, Text } from '../view-model.js'
@@ -13,6 +15,7 @@ import { type Address, endAt, type VesselBoxes, vesselBoxes } from './vessel-box
 /** A cable of the network, seen from the switch that it was reached from. */
 interface NetworkLink {
   readonly cable: Cable
+  readonly lengthM: number | null
   readonly nearTag: Tag
   readonly farTag: Tag
   readonly switchTag: Tag
@@ -21,10 +24,10 @@ interface NetworkLink {
   readonly askedClass: number | null
 }
 
-export function ethernetDiagrams(vessel: Vessel, _results: Results, address: Address): readonly Diagram[] {
+export function ethernetDiagrams(vessel: Vessel, results: Results, address: Address): readonly Diagram[] {
   const boxes = vesselBoxes(vessel, address)
   return vessel.ethernetNetworks.flatMap(network => {
-    const links = linksOf(vessel, network)
+    const links = linksOf(vessel, results, network)
     return sheetsOfNetwork(vessel, boxes, network, links).map(({ parts, drawing, title }, i, all): Diagram => ({
       is: 'diagram',
       id: `ethernet-${wordOf(network.tag)}-${i + 1}`,
@@ -55,7 +58,7 @@ const foreignSwitches = (vessel: Vessel, { switchTags }: EthernetNetwork): Reado
   new Set(vessel.ethernetNetworks.flatMap(network => network.switchTags).filter(tag => !switchTags.includes(tag)))
 
 /** From the network's switches outwards. A switch of another network is where this one ends. */
-function linksOf(vessel: Vessel, network: EthernetNetwork): readonly NetworkLink[] {
+function linksOf(vessel: Vessel, { routing }: Results, network: EthernetNetwork): readonly NetworkLink[] {
   const { equipment, cablesAt } = lookup(vessel)
   const { switchTags } = network
   const ethernet = new Set(dataLinks(vessel).filter(({ carries }) => carries === 'ethernet').map(({ cable }) => cable))
@@ -71,7 +74,7 @@ function linksOf(vessel: Vessel, network: EthernetNetwork): readonly NetworkLink
       const farTag = cable.from.tag === tag ? cable.to.tag : cable.from.tag
       const suppliedClass = portAt(equipment.get(tag), cable)?.powerClass ?? null
       const askedClass = switchTags.includes(farTag) ? null : portAt(equipment.get(farTag), cable)?.powerClass ?? null
-      links.push({ cable, nearTag: tag, farTag, switchTag, suppliedClass, askedClass })
+      links.push({ cable, lengthM: cableLengthM(routing.byCable.get(cable.tag)), nearTag: tag, farTag, switchTag, suppliedClass, askedClass })
       if (reached.has(farTag)) continue
       reached.add(farTag)
       if (!foreign.has(farTag)) queue.push({ tag: farTag, switchTag })
@@ -85,14 +88,23 @@ function portAt(device: Equipment | undefined, cable: Cable): Port | undefined {
   return device?.ports.find(({ name }) => name === terminal)
 }
 
-const isPowered = ({ suppliedClass, askedClass }: NetworkLink): boolean => suppliedClass !== null && askedClass !== null
+/** The port gives the class that the device asks for. */
+function isPowered({ suppliedClass, askedClass }: NetworkLink): boolean {
+  const [supplied, asked] = [powerClassOf(suppliedClass), powerClassOf(askedClass)]
+  return supplied !== null && asked !== null && supplied.sourcePowerW >= asked.sourcePowerW
+}
 
 const linkFacts = (network: EthernetNetwork, link: NetworkLink): readonly string[] =>
   [portWords(network, link), powerWords(link)].filter(text => text !== null)
 
-function powerWords({ suppliedClass, askedClass }: NetworkLink): string | null {
+/** Of cables that end within one place nothing may be left to say. */
+const lengthWords = (vessel: Vessel, { lengthM }: NetworkLink): readonly string[] => (lengthM === null || lengthM === 0 ? [] : [say('cableLengthM', lengthM, vessel)])
+
+function powerWords(link: NetworkLink): string | null {
+  const { suppliedClass, askedClass } = link
   if (askedClass === null) return null
-  return suppliedClass === null ? `asks class ${askedClass}, not supplied` : `powered, class ${askedClass}`
+  if (isPowered(link)) return `powered, class ${askedClass}`
+  return `asks class ${askedClass}, ${suppliedClass === null ? 'not supplied' : `port gives ${suppliedClass}`}`
 }
 
 /** Ports are named at switches only; what a device calls its one connector is on its page. */
@@ -127,7 +139,7 @@ function networkDrawing(
     lines: links.map((link): Line => ({
       from: link.nearTag,
       to: link.farTag,
-      label: boxes.cableLabel([link.cable.tag], linkFacts(network, link)),
+      label: boxes.cableLabel([link.cable.tag], [...lengthWords(vessel, link), ...linkFacts(network, link)]),
       stroke: isPowered(link) ? 'heavy' : 'plain',
     })),
     frames,

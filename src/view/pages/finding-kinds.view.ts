@@ -27,6 +27,7 @@ const domainTitles: Readonly<Record<string, string>> = {
   IDN: 'Identifiers',
   PLC: 'Placement',
   CAN: 'CAN buses',
+  ETH: 'Ethernet and outside links',
 }
 
 export function findingKindPages({ registries }: ViewContext): readonly Page[] {

@@ -31,14 +31,11 @@ export function notAssessedPages(context: ViewContext): readonly Page[] {
     title: 'Not assessed',
     kicker: null,
     lead: missing === 0
-      ? ['Everything that this version calculates was calculated. What it does not calculate is listed below.']
+      ? ['Everything that this version calculates was calculated.']
       : [`${counted(missing, 'result')} could not be calculated. None of them is a pass. Often one missing fact stands behind many of them.`],
     printed: null,
     trail: [],
-    blocks: [
-      ...calculations.flatMap(calculation => calculationBlocks(context, calculation)),
-      outOfScopeTable(context.vessel),
-    ],
+    blocks: calculations.flatMap(calculation => calculationBlocks(context, calculation)),
   }]
 }
 
@@ -178,36 +175,3 @@ function reasonTable(context: ViewContext, id: string, title: string, gaps: read
 
 const gapText = ({ tag }: ViewContext, gap: Gap): Text =>
   gap.part === null ? [tag(gap.tag)] : [tag(gap.tag), ' (', tag(gap.part), ')']
-
-interface OutOfScope { readonly what: string; readonly found: string; count(vessel: Vessel): number }
-
-/** What a vessel's data can hold and no calculation looks at yet. */
-const outOfScope: readonly OutOfScope[] = [
-  { what: 'Ethernet: length of links, supply through the cable, load', found: 'network', count: ({ ethernetNetworks }) => ethernetNetworks.length },
-  { what: 'Antenna cables: loss, range, distance to keep from antennas', found: 'cable', count: ({ cables, cableTypes }) => cables.filter(usedFor('coax', cableTypes)).length },
-]
-
-const usedFor = (use: string, types: Vessel['cableTypes']) => {
-  const tags = new Set(types.filter(type => type.use === use).map(({ tag }) => tag))
-  return ({ typeTag }: Vessel['cables'][number]): boolean => typeTag !== null && tags.has(typeTag)
-}
-
-function outOfScopeTable(vessel: Vessel): Table {
-  const rows = outOfScope.map(row => ({ ...row, n: row.count(vessel) })).filter(({ n }) => n > 0)
-  return tableOf(rows, {
-    id: 'not-calculated',
-    caption: 'Not calculated by this version',
-    empty: 'The vessel’s data hold nothing that this version leaves out.',
-    note: ['What is listed here is in the record and in the drawings. Whether it is within any limit has not been looked at.'],
-    columns: [
-      { title: 'What', width: 'text', cell: ({ what }) => [what] },
-      { title: 'On this vessel', width: 'short', cell: ({ n, found }) => [counted(n, found, plurals[found])] },
-    ],
-  })
-}
-
-/** Plurals that are not the word with an s. */
-const plurals: Readonly<Record<string, string>> = {
-  bus: 'buses',
-  'compass or heading sensor': 'compasses and heading sensors',
-}

@@ -1,5 +1,6 @@
 /** What a service shop asks before it adds something: spare ways, current left in the feeders, free ports and tees, room in conduits. */
-import type { Busbar, Equipment, Panel } from '../../model/vessel.js'
+import type { Busbar, Panel } from '../../model/vessel.js'
+import type { FreePowerPort } from '../../model/results/ethernet.js'
 import type { FeederReserve, PointReserve, ReserveLimit, Trial } from '../../model/results/reserve.js'
 import { say, sayForWorking } from '../../units/format.js'
 import { comparisonText } from '../assessment.js'
@@ -10,8 +11,9 @@ import { byTag, type ColumnOf, compareTags, tableOf } from '../tables.js'
 import { dash, joined, muted, orDash, orNotRecorded, strong, verdict } from '../text.js'
 import type { Block, Page, Table, Text } from '../view-model.js'
 import { roomText } from './networks/can-bus-room.js'
-import { freePorts } from './networks/ethernet.view.js'
 import { serialRoomTable } from './networks/serial.view.js'
+import { isFree } from './networks/ethernet-links.js'
+import { powerLeft } from './networks/ethernet-power.js'
 import { spareText } from './panels.view.js'
 
 export function spareCapacityPage(context: ViewContext): Page {
@@ -146,18 +148,35 @@ function commandHelp({ vessel }: ViewContext): Block {
 }
 
 function portTable(context: ViewContext): Table {
-  const switches = context.vessel.ethernetNetworks.flatMap(network => network.switchTags).flatMap(tag => context.lookup.equipment.get(tag) ?? [])
-  return tableOf(switches.flatMap((item: Equipment) => freePorts(context, item).map(port => ({ item, port }))), {
+  const { ports, power } = context.results.ethernet
+  const switches = [...new Set(context.vessel.ethernetNetworks.flatMap(network => network.switchTags))]
+  const free = switches.flatMap(tag => (ports.get(tag) ?? []).filter(isFree).map(port => ({ tag, port, supply: power.get(tag)?.freePorts.find(({ name }) => name === port.name) })))
+  const left = switches.flatMap(tag => { const supply = power.get(tag); return supply === undefined ? [] : [{ tag, words: powerLeft(supply) }] })
+  return tableOf(free, {
     id: 'free-ports',
     caption: 'Free ports of the network switches',
     empty: 'No port is free.',
+    note: [
+      ...(left.length === 0 ? [] : [`Power left: ${left.map(({ tag, words }) => `${tag} ${words ?? 'not known'}`).join(', ')}. What fits is for one more device; with each the power left shrinks. `]),
+      ...joined(context.vessel.ethernetNetworks.flatMap(({ tag }): Text[] => { const next = ethernetNext(context, tag); return next === null ? [] : [['Next free address of ', context.tag(tag), `: ${next}.`]] }), ' '),
+    ],
     columns: [
-      { title: 'Switch', width: 'text', cell: ({ item }) => context.named(item.tag) },
+      { title: 'Switch', width: 'text', cell: ({ tag }) => context.named(tag) },
       { title: 'Port', width: 'tag', cell: ({ port }) => [port.name] },
       { title: 'Speed', width: 'number', cell: ({ port }) => sayOrDash('speedMbitPerS', port.speedMbitPerS, context.vessel) },
-      { title: 'Power class offered', width: 'number', cell: ({ port }) => orDash(port.powerClass === null ? null : String(port.powerClass)) },
+      { title: 'Offers class', width: 'number', cell: ({ port }) => orDash(port.powerClass === null ? null : String(port.powerClass)) },
+      { title: 'Class that fits', width: 'short', cell: ({ supply }) => fittingText(supply) },
     ],
   })
+}
+
+const ethernetNext = ({ results }: ViewContext, tag: string): string | null => results.ethernet.networks.get(tag)?.addresses.nextFree ?? null
+
+/** What the port offers and the budget of its switch has left. */
+function fittingText(supply: FreePowerPort | undefined): Text {
+  if (supply === undefined || supply.offeredClass === null) return dash
+  if (!supply.known) return [muted('not assessed')]
+  return supply.fittingClass === null ? [verdict('warning', 'none')] : [`up to ${supply.fittingClass}`]
 }
 
 function busTable(context: ViewContext): Table {

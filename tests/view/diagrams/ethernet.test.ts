@@ -51,6 +51,14 @@ describe('the diagram of an Ethernet network', () => {
     expect(sheet!.mermaid).toContain('class nN9 reference')
     expect(linesIn(other!.mermaid)).toEqual(['N9 --- W11 / port 1 --- N2', 'N9 --- W12 / port 2 --- P9'])
   })
+  it('says of a port that gives too little what it gives', () => {
+    const [drawn] = diagramsOf(ethernetDiagrams, { ...small, equipment: small.equipment.map(item => (item.tag === 'B1' ? { ...item, ports: [port('net', 6)] } : item)) })
+    expect(linesIn(drawn!.mermaid)).toContain('N1 --- W2 / port 1 / asks class 6, port gives 4 --- B1')
+  })
+  it('says how long a cable is, where that is known', () => {
+    const [drawn] = diagramsOf(ethernetDiagrams, { ...small, cables: [aCable({ tag: 'W2', from: 'B1:net', to: 'N1:1', typeTag: 'eth', carries: 'none', lengthM: 12.5 })] })
+    expect(linesIn(drawn!.mermaid)).toEqual(['N1 === W2 / 12.50 m / port 1 / powered, class 2 === B1'])
+  })
   it('groups by zone', () => {
     expect(sheet!.mermaid).toMatch(/subgraph fZ1\["Wheelhouse"\]\n {4}nN1\n {4}nP1\n {4}nP3\n {2}end\n {2}subgraph fZ2\["Mast"\]\n {4}nB1\n {4}nN2\n {4}nB2\n {4}nN9\n {2}end/)
   })

@@ -115,22 +115,14 @@ describe('a vessel with gaps', () => {
     const [lengths] = page.blocks.filter(block => block.is === 'paragraph')
     expect(plainText(lengths!.text)).toBe('1 of 8 cables. Record the zone of what the cable joins and the wireways between the two, or the length as measured.')
   })
-
-  it('names what this version does not look at and this vessel has', () => {
-    const outside = cellsOf(tableIn(page, 'not-calculated'))
-    const counts = new Map(outside.map(([what, found]) => [what!.split(/[ :,]/)[0], found]))
-    expect(counts.get('Antenna')).toBe('1 cable')
-    expect(counts.has('Compass')).toBe(false)
-    expect(counts.has('Serial')).toBe(false)
-  })
 })
 
 describe('a vessel without gaps', () => {
   const complete = notAssessedPages(contextOf(sound))[0]!
 
-  it('is told so, and still told what is not calculated', () => {
+  it('is told so', () => {
     expect(reasonsIn(calculate(sound, bases.iso), '')).toEqual([])
-    expect(plainText(complete.lead!)).toMatch(/^Everything that this version calculates was calculated\./)
-    expect(tablesOf(complete).map(({ id }) => id)).toEqual(['not-calculated'])
+    expect(plainText(complete.lead!)).toBe('Everything that this version calculates was calculated.')
+    expect(complete.blocks).toEqual([])
   })
 })

@@ -1,18 +1,24 @@
-/** An Ethernet network: port by port, members and their addresses. */
-import { type Attached, attachedAt } from '../../../model/lookup.js'
-import type { Equipment, EthernetNetwork, Port } from '../../../model/vessel.js'
-import { cableLengthM } from '../../../model/results.js'
-import { say } from '../../../units/format.js'
+/** An Ethernet network: what is free in plain words, the drawing, then ports, power, links, addresses, streams and rings. */
+import type { EthernetLink, NetworkResult } from '../../../model/results/ethernet.js'
+import type { Equipment, EthernetNetwork } from '../../../model/vessel.js'
+import { say, sayForWorking } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
-import { sayOrDash } from '../../say.js'
-import { byTag, tableOf } from '../../tables.js'
-import { counted, dash, muted, notRecorded, orDash, orNotRecorded } from '../../text.js'
-import type { Diagram, Page, Table } from '../../view-model.js'
+import { counted, joined, muted, verdict } from '../../text.js'
+import type { Diagram, Page, Text } from '../../view-model.js'
+import { workingOf } from '../../working.js'
 import { lossBlocks } from '../fault-blocks.js'
+import { addressBlocks } from './ethernet-addresses.js'
+import { fullest, isFree, lengthM, linkTable, loadTable, percentOf, portTable, streamTable } from './ethernet-links.js'
+import { powerBlocks, powerLeft } from './ethernet-power.js'
+import { ethernetFound } from './found-blocks.js'
 import { networkTrail, withDrawings } from './network-parts.js'
 
 export function ethernetPage(context: ViewContext, network: EthernetNetwork, diagrams: readonly Diagram[]): Page {
-  const switches = network.switchTags.map(tag => context.lookup.equipment.get(tag)).filter(item => item !== undefined)
+  const { ethernet } = context.results
+  const result = ethernet.networks.get(network.tag)!
+  const links = result.linkTags.flatMap(tag => ethernet.links.find(link => link.tag === tag) ?? [])
+  const switches = network.switchTags.flatMap(tag => context.lookup.equipment.get(tag) ?? [])
+  const worst = fullest(links)
   return {
     key: context.addressOf(network.tag)!,
     title: `${network.tag} ${network.name}`,
@@ -20,67 +26,67 @@ export function ethernetPage(context: ViewContext, network: EthernetNetwork, dia
     lead: network.purpose === null ? null : [network.purpose],
     trail: networkTrail,
     ...withDrawings(diagrams, [
-      { is: 'facts', caption: null, entries: [{ label: 'Address range', value: orNotRecorded(network.subnet) }, { label: 'Switches', value: [counted(switches.length, 'network switch', 'network switches')] }] },
+      { is: 'facts', caption: 'At a glance', entries: glance(context, network, result, links, switches) },
       ...lossBlocks(context, network.tag),
-      ...switches.map(item => switchTable(context, item)),
-      addressTable(context, switches),
+      { is: 'heading', text: 'Ports', anchor: 'ports' },
+      ...switches.map(item => portTable(context, item)),
+      ...powerBlocks(context, result.memberTags),
+      { is: 'heading', text: 'Links and what runs over them', anchor: 'links' },
+      linkTable(context, links),
+      ...streamTable(context, ethernet.streams.filter(({ senderTag }) => result.memberTags.includes(senderTag))),
+      loadTable(context, links),
+      ...(worst === null ? [] : [workingOf(context, `The fullest link: ${worst.link.tag} from ${worst.from.tag} to ${worst.to.tag}`, worst.load.load)]),
+      { is: 'paragraph', text: ringText(context, result) },
+      ...addressBlocks(context, network, result),
+      ...ethernetFound(context, new Set([network.tag, ...result.memberTags, ...result.linkTags])),
     ]),
   }
 }
 
-/** Ethernet ports of a switch that no cable ends at. */
-export const freePorts = (context: ViewContext, item: Equipment): readonly Port[] =>
-  item.ports.filter(port => port.kind === 'ethernet' && attachedAt(context.lookup, item.tag, port.name).length === 0)
-
-function switchTable(context: ViewContext, item: Equipment): Table {
-  const ethernet = item.ports.filter(port => port.kind === 'ethernet')
-  // A row for each cable: two on one port is a mistake that must show.
-  const ports = ethernet.flatMap((port): readonly { readonly port: Port; readonly attached: Attached | null }[] => {
-    const attached = attachedAt(context.lookup, item.tag, port.name)
-    return attached.length === 0 ? [{ port, attached: null }] : attached.map(each => ({ port, attached: each }))
-  })
-  const free = freePorts(context, item).length
-  return tableOf(ports, {
-    id: `ports-${item.tag.toLowerCase()}`,
-    caption: `${item.tag} ${item.name}, port by port`,
-    empty: 'No ports are recorded.',
-    note: [`${counted(free, 'free port')} of ${ethernet.length}.`],
-    columns: [
-      { title: 'Port', width: 'tag', cell: ({ port }) => [port.name] },
-      { title: 'Speed', width: 'number', cell: ({ port }) => (port.speedMbitPerS === null ? dash : [say('speedMbitPerS', port.speedMbitPerS)]) },
-      { title: 'Power class offered', width: 'number', cell: ({ port }) => orDash(port.powerClass === null ? null : String(port.powerClass)) },
-      { title: 'Cable', width: 'tag', cell: ({ attached }) => (attached === null ? dash : [context.tag(attached.cable.tag)]) },
-      { title: 'Length', width: 'number', cell: ({ attached }) => sayOrDash('cableLengthM', attached === null ? null : cableLengthM(context.results.routing.byCable.get(attached.cable.tag)), context.vessel) },
-      { title: 'Device and connector', width: 'text', cell: ({ attached }) => (attached === null ? [muted('free')] : [...context.named(attached.far.tag), ...(attached.far.terminal === null ? [] : [muted(` ${attached.far.terminal}`)])]) },
-      { title: 'Power class asked', width: 'number', cell: ({ attached }) => orDash(askedClass(context, attached)) },
-    ],
-  })
+/** What somebody wants to know who is about to add a device, and what is worst. */
+function glance(
+  context: ViewContext, network: EthernetNetwork, { memberTags, addresses: { nextFree }, gatewayTags }: NetworkResult, links: readonly EthernetLink[], switches: readonly Equipment[],
+): readonly { readonly label: string; readonly value: Text }[] {
+  const { ports, power } = context.results.ethernet
+  const longest = links.reduce<EthernetLink | null>((most, link) => (lengthM(link) !== null && (most === null || lengthM(link)! > lengthM(most)!) ? link : most), null)
+  const worst = fullest(links)
+  return [
+    { label: 'Members', value: [`${memberTags.length}, on ${counted(switches.length, 'network switch', 'network switches')}`] },
+    ...switches.map(({ tag }) => {
+      const [all, supply] = [ports.get(tag) ?? [], power.get(tag)]
+      const left = supply === undefined ? null : powerLeft(supply)
+      return {
+        label: `Free at ${tag}`,
+        value: [`${all.filter(isFree).length || 'none'} of ${counted(all.length, 'port')}`, ...(supply === undefined ? [] : [left === null ? muted('; power left not known') : `; power left ${left}`])],
+      }
+    }),
+    { label: 'Next free address', value: [nextFree ?? muted('not known')] },
+    { label: 'Way out', value: gatewayTags.length === 0 ? [muted(network.gatewayAddress === null ? 'none recorded' : 'not found on board')] : joined(gatewayTags.map(tag => context.named(tag))) },
+    { label: 'Links to the outside', value: outsideText(context, network) },
+    { label: 'Longest link', value: longest === null ? [muted('no length is known')] : [context.tag(longest.tag), `, ${say('channelLengthM', lengthM(longest)!, context.vessel)}`, ...(longest.lengthComparison?.within === false ? [' ', verdict('error', 'too long')] : [])] },
+    {
+      label: 'Fullest link', value: worst === null ? [muted('no stream is recorded')] : [
+        context.tag(worst.link.tag), ' from ', context.tag(worst.from.tag), ' to ', context.tag(worst.to.tag),
+        `, ${sayForWorking('streamsMbitPerS', worst.load.streamsMbitPerS)} or ${say('loadPercent', percentOf(worst)!)} of its speed`,
+        ...(worst.load.againstSpeed?.within === false ? [' ', verdict('error', 'too much')] : worst.load.againstPlan?.within === false ? [' ', verdict('warning', 'little room')] : []),
+      ],
+    },
+  ]
 }
 
-function askedClass(context: ViewContext, attached: Attached | null): string | null {
-  const port = attached === null ? undefined : context.lookup.equipment.get(attached.far.tag)?.ports.find(({ name }) => name === attached.far.terminal)
-  return port?.powerClass == null ? null : String(port.powerClass)
+/** In the order in which they are tried. */
+function outsideText(context: ViewContext, { tag }: EthernetNetwork): Text {
+  const links = context.vessel.outsideLinks.filter(link => context.results.ethernet.outsideLinks.get(link.tag)?.networks.some(network => network.tag === tag))
+    .toSorted((a, b) => (a.priorityNumber ?? Infinity) - (b.priorityNumber ?? Infinity))
+  return links.length === 0 ? [muted('none recorded')] : joined(links.map(link => context.named(link.tag)))
 }
 
-function addressTable(context: ViewContext, switches: readonly Equipment[]): Table {
-  const switchTags = new Set(switches.map(item => item.tag))
-  const members = new Set(switchTags)
-  for (const tag of switchTags) {
-    for (const cable of context.lookup.cablesAt.get(tag) ?? []) {
-      if (context.lookup.cableTypes.get(cable.typeTag ?? '')?.use !== 'ethernet') continue
-      for (const end of [cable.from.tag, cable.to.tag]) if (context.lookup.equipment.has(end)) members.add(end)
-    }
-  }
-  const items = [...members].map(tag => context.lookup.equipment.get(tag)!).toSorted(byTag)
-  return tableOf(items, {
-    id: 'addresses',
-    caption: 'Members and their addresses',
-    empty: 'No member is recorded.',
-    columns: [
-      { title: 'Tag', width: 'tag', cell: item => [context.tag(item.tag)] },
-      { title: 'Name', width: 'text', cell: item => [item.name] },
-      { title: 'Address', width: 'short', cell: item => orNotRecorded(item.address) },
-      { title: 'Zone', width: 'text', cell: item => (item.zoneTag === null ? [notRecorded] : context.named(item.zoneTag)) },
-    ],
-  })
+function ringText(context: ViewContext, { linkTags }: NetworkResult): Text {
+  const rings = context.results.ethernet.rings.filter(ring => ring.linkTags.some(tag => linkTags.includes(tag)))
+  if (rings.length === 0) return ['Its cables make no ring, as far as is recorded.']
+  return joined(rings.map(({ linkTags: links, itemTags, protectedTags, safe }): Text => [
+    safe ? verdict('good', 'Ring, protected') : verdict('error', 'Ring'), ' of the cables ', ...joined(links.map(tag => [context.tag(tag)])),
+    ' through ', ...joined(itemTags.map(tag => [context.tag(tag)])),
+    ...(protectedTags.length === 0 ? [': nothing on it is recorded to keep a ring from doing harm.'] : ['. Loop protection at ', ...joined(protectedTags.map(tag => [context.tag(tag)])), safe ? '.' : ', and yet a part of it is without.']),
+  ]), ' ')
 }
