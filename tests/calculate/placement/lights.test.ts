@@ -162,6 +162,7 @@ describe('what hides a light', () => {
     // 1 m below at 11.5 m is 4.97° down, at 11.4 m 5.01°.
     expect(idsOf(hidden([['ST1', [9, 0.5, 2], [19.9, -0.5, 7]]]))).toEqual([])
     expect(idsOf(hidden([['ST1', [9, 0.5, 2], [20, -0.5, 7]]]))).toEqual(['PLC111 E3'])
+    expect(idsOf(hidden([['ST1', [8.4, 0.1, 2], [8.6, -0.1, 10]]]))).toEqual([])
     expect(reasonsOf(hidden([['ST1', [8.4, 0.1, 2], [8.6, -0.1, 10]]]))).toContain('E3: navigation light: whether ST1 hides it: its position lies inside it')
   })
   it('is not assessed where no structure is recorded', () => {

@@ -41,6 +41,7 @@ describe('a radar 4 m high with a beam of 25°', () => {
     expect(ofRadar(reasonsOf(aBoat({ equipment: [scanner(undefined, { verticalBeamDeg: null })] })))).toEqual(['B1: blind sector and blind distance: the height of its beam is not recorded'])
     expect(ofRadar(reasonsOf(aBoat({ equipment: [scanner()] })))).toEqual(['B1: blind sector: no structure is recorded'])
     expect(ofRadar(reasonsOf(aBoat({ equipment: [scanner([5.4, 0, 4])], structures: [mast] })))).toEqual(['B1: blind sector from ST1: its position lies inside it'])
+    expect(idsOf(aBoat({ equipment: [scanner([5.4, 0, 4])], structures: [mast] }))).toEqual([])
     expect(placementOf(aBoat({ equipment: [{ ...scanner(), status: 'removed' }] })).radars).toEqual([])
   })
 })
