@@ -40,7 +40,7 @@ const special: Readonly<Record<string, string>> = {
   repetitionHz: 'pulses a second',
   widthDeg: 'width along the horizon',
   skyFromElevationDeg: 'elevation from which the sky counts',
-  deviationAt1MicroTDeg: 'deviation permitted at 1 µT',
+  deviationAt1MicroTDeg: 'deviation permitted at a field of one microtesla',
   fieldMicroT: 'flux density allowed',
   keptDistanceM: 'distance to keep, rounded up',
   transducerDepthM: 'transducer below the waterline',
