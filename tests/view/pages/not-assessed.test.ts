@@ -6,7 +6,7 @@ import { calculate } from '../../../src/calculate/calculate.js'
 import { bases } from '../../../src/references/basis/bases.js'
 import { notAssessedPages } from '../../../src/view/pages/not-assessed.view.js'
 import { plainText } from '../../../src/view/tables.js'
-import { cellsOf, contextOf, tableIn, tablesOf } from './support.js'
+import { cellsOf, contextOf, tablesOf } from './support.js'
 
 const zones = [aZone({ tag: 'AFT' }), aZone({ tag: 'HELM' })]
 const sound = aVessel({
