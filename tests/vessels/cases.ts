@@ -31,7 +31,7 @@ export const exitCodes = {
   'identifiers-doubtful': 0,
   'placement': 1,
   'serial': 1,
-  'configuration': 0,
+  'configuration': 1,
   'can-bus': 1,
   'ethernet': 1,
   'schema-faults': 1,

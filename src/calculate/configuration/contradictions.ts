@@ -6,7 +6,7 @@ import { parseQuantity } from '../../units/parse-quantity.js'
 
 export interface Contradiction { readonly field: string; readonly name: string; readonly set: string; readonly entered: string }
 
-/** What a setting is about, by its name, and how to tell that its value is another than the one entered. */
+/** What a setting is about (an MMSI is looked at with the identifiers), by its name, and how to tell that its value is another than the one entered. */
 interface Meaning {
   readonly named: RegExp
   readonly field: string
@@ -36,11 +36,6 @@ const meanings: readonly Meaning[] = [
       // Which sign a device wants is its maker's choice; the amount is not.
       return parsed.ok && Math.abs(parsed.value - Math.abs(transducer!.depthOffset!.offsetM)) > offsetToleranceM
     },
-  },
-  {
-    named: /^(own |vessel )?mmsi( number)?$/i, field: 'mmsi',
-    entered: ({ identity }, { mmsi, kind }) => mmsi ?? (sendsIdentity.has(kind) ? identity.mmsi : null),
-    differs: (set, entered) => digits(set) !== '' && digits(set) !== entered,
   },
   {
     named: /^(own |vessel )?call sign$/i, field: 'callSign',

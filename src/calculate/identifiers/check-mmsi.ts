@@ -56,7 +56,8 @@ export const isOwnMmsiSetting = ({ name }: Setting): boolean => /\bmmsi\b/i.test
 export function checkSetting(vessel: Vessel, setting: Setting, item: Equipment | undefined): Judged | null {
   const own = item?.mmsi ?? vessel.identity.mmsi
   const value = setting.value.replace(/[\s-]/g, '')
-  if (own === null) return null
+  // Words are no number: "see certificate". That none is set is a fault all the same.
+  if (own === null || !/^(\d+|none|notset|empty)$/i.test(value)) return null
   const reading = readMmsi(value)
   const faults = value === own ? [] : [{ kind: mmsiDiffers, words: `the vessel’s own is ${own}`, context: { what: `setting “${setting.name}”`, own } }]
   return judged(vessel, { ...described(reading, value), what: 'MMSI setting', holderTag: setting.itemTag, field: 'mmsi', value: setting.value, faults })

@@ -65,7 +65,8 @@ describe('settings', () => {
     expect(idsOf(ship, [radio], [setting('Own MMSI', '235000112')])).toEqual(['IDN104 T1'])
     expect(idsOf(ship, [radio], [setting('mmsi', 'not set')])).toEqual(['IDN104 T1'])
   })
-  it('of groups and of others are left alone', () => {
+  it('of groups and of others are left alone, and words', () => {
+    expect(idsOf(ship, [radio], [setting('MMSI', 'see certificate')])).toEqual([])
     expect(idsOf(ship, [radio], [setting('Group MMSI', '023500001'), setting('MMSI of contact 1', '235000112'), setting('ATIS', '9235000112')])).toEqual([])
   })
   it('of a handheld are held against its own number', () => {
