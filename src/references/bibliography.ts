@@ -130,7 +130,6 @@ export const bibliography = {
   'radio-theory': {
     designation: 'radio engineering', title: 'Decibels, reflection on lines, mean power of pulses', publisher: '', edition: null, standing: 'derived', remark: null,
   },
-  'sight-lines': { designation: 'sight lines', title: 'Plane and spherical geometry of what stands on a boat and what is seen from it', publisher: '', edition: null, standing: 'derived', remark: null },
   'atis-glossary': {
     designation: 'ATIS telecom glossary', title: 'Telecom glossary, entry on the radio horizon', publisher: 'Alliance for Telecommunications Industry Solutions', edition: null,
     standing: 'published', remark: 'Over an earth of four thirds of its radius.',
@@ -215,7 +214,7 @@ export const bibliography = {
     designation: 'ITU-R M.1371', title: 'Technical characteristics for an automatic identification system using time division multiple access', publisher: 'ITU', edition: null,
     standing: 'from memory', remark: null,
   },
-  'plane-geometry': { designation: 'geometry', title: 'Geometry of points, cones and right triangles', publisher: '', edition: null, standing: 'derived', remark: null },
+  'plane-geometry': { designation: 'geometry', title: 'Plane and spherical geometry of what stands on a boat and what is seen from it', publisher: '', edition: null, standing: 'derived', remark: null },
   'magnetostatics': { designation: 'magnetostatics', title: 'Field of a steady current (Biot and Savart)', publisher: '', edition: null, standing: 'derived', remark: null },
   'rigid-statics': { designation: 'statics', title: 'Moments, centre of gravity and small angles of heel', publisher: '', edition: null, standing: 'derived', remark: null },
   'bus-cable-guides': {

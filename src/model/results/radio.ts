@@ -94,7 +94,8 @@ export interface RadarBeam {
   readonly tag: Tag
   readonly scannerHeightM: number | null
   readonly verticalBeamDeg: number | null
-  readonly blind: Outcome<{ scannerHeightM: number; verticalBeamDeg: number }, { blindDistanceM: number }>
+  /** Why nothing is said of its beam. */
+  readonly missing: string | null
   readonly meets: readonly BeamMeeting[]
 }
 /** Where an antenna or a person is, seen from the scanner. */
