@@ -46,7 +46,7 @@ describe('the page of an Ethernet network', () => {
   it('begins with what somebody asks who adds a device', () => {
     const words = wordsOn(page)
     for (const line of [
-      'Members 6, on 1 network switch', 'Free at N1 1 of 6 ports; power left 16.0 W of 30 W', 'Next free address 10.0.0.2', 'Way out K3 Router', 'Links to the outside EX1 Mobile data', 'Longest link W1, 30.00 m', 'Fullest link W1 from B1 to N1, 6 Mbit/s or 6.0 % of its speed',
+      'Members 6, on 1 network switch', 'Free at N1 1 of 6 ports: 3 (up to class 3); power left 16.0 W of 30 W', 'Next free address 10.0.0.2', 'Way out K3 Router', 'Links to the outside EX1 Mobile data', 'Longest link W1, 30.00 m', 'Fullest link W1 from B1 to N1, 6 Mbit/s or 6.0 % of its speed',
     ]) expect(words).toContain(line)
   })
   it('shows each port with its cable and what is at the other end', () => expect(rows(page, 'ports-n1')).toEqual([

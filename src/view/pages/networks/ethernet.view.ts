@@ -1,5 +1,6 @@
 /** An Ethernet network: what is free in plain words, the drawing, then ports, power, links, addresses, streams and rings. */
-import type { EthernetLink, NetworkResult } from '../../../model/results/ethernet.js'
+import { inWords } from '../../../findings/words.js'
+import type { EthernetLink, NetworkPower, NetworkResult, PortUse } from '../../../model/results/ethernet.js'
 import type { Equipment, EthernetNetwork } from '../../../model/vessel.js'
 import { say, sayForWorking } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
@@ -52,14 +53,7 @@ function glance(
   const worst = fullest(links)
   return [
     { label: 'Members', value: [`${memberTags.length}, on ${counted(switches.length, 'network switch', 'network switches')}`] },
-    ...switches.map(({ tag }) => {
-      const [all, supply] = [ports.get(tag) ?? [], power.get(tag)]
-      const left = supply === undefined ? null : powerLeft(supply)
-      return {
-        label: `Free at ${tag}`,
-        value: [`${all.filter(isFree).length || 'none'} of ${counted(all.length, 'port')}`, ...(supply === undefined ? [] : [left === null ? muted('; power left not known') : `; power left ${left}`])],
-      }
-    }),
+    ...switches.map(({ tag }) => ({ label: `Free at ${tag}`, value: freeText(ports.get(tag) ?? [], power.get(tag)) })),
     { label: 'Next free address', value: [nextFree ?? muted('not known')] },
     { label: 'Way out', value: gatewayTags.length === 0 ? [muted(network.gatewayAddress === null ? 'none recorded' : 'not found on board')] : joined(gatewayTags.map(tag => context.named(tag))) },
     { label: 'Links to the outside', value: outsideText(context, network) },
@@ -71,6 +65,19 @@ function glance(
         ...(worst.load.againstSpeed?.within === false ? [' ', verdict('error', 'too much')] : worst.load.againstPlan?.within === false ? [' ', verdict('warning', 'little room')] : []),
       ],
     },
+  ]
+}
+
+/** "1 of 10 ports: port-3 (up to class 3); power left 49.0 W of 60 W" */
+function freeText(ports: readonly PortUse[], supply: NetworkPower | undefined): Text {
+  const free = ports.filter(isFree).map(({ name }) => {
+    const fitting = supply?.freePorts.find(port => port.name === name)?.fittingClass ?? null
+    return fitting === null ? name : `${name} (up to class ${fitting})`
+  })
+  const left = supply === undefined ? null : powerLeft(supply)
+  return [
+    `${free.length || 'none'} of ${counted(ports.length, 'port')}${free.length === 0 ? '' : `: ${inWords(free)}`}`,
+    ...(supply === undefined ? [] : [left === null ? muted('; power left not known') : `; power left ${left}`]),
   ]
 }
 
