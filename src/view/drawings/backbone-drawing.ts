@@ -60,8 +60,8 @@ const heightOf = ({ hung }: DrawnStation): number => (hung === null ? rowHeight.
 const line = (kind: 'backbone' | 'drop', x1: number, y1: number, x2: number, y2: number): string => element('line', { class: kind, x1, y1, x2, y2 })
 const text = (kind: string, x: number, y: number, words: string, anchor: 'start' | 'end' = 'start'): string => element('text', { class: kind, x, y, 'text-anchor': anchor }, escaped(words))
 
-/** Letters of the condensed face are five and a half units wide at 12 on average, those of the label face seven. */
-const letterWidth = { plain: 5.6, tag: 7 } as const
+/** Letters of the condensed face are a little more than five units wide at 12 on average, those of the label face seven. */
+const letterWidth = { plain: 5.4, tag: 7 } as const
 const fitting = (words: string, room: number, letter: keyof typeof letterWidth): string => {
   const most = Math.max(1, Math.floor(room / letterWidth[letter]))
   return words.length <= most ? words : `${words.slice(0, most - 1)}…`

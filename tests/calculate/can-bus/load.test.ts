@@ -105,6 +105,10 @@ describe('bridges', () => {
     const unknown = aVessel({ equipment: [bridge('K1', [], [{ ...heading, terminal: 'b' }])], canBuses: [bus('N1', ['K1']), bus('N2', ['K1'])] })
     expect(busIn(unknown).load.missing).toEqual(['of K1 it is not known by which connector it sends PGN 127250'])
   })
+  it('do not pass on what they send themselves', () => {
+    const vessel = aVessel({ equipment: [bridge('K1', [['a', 'b']], [{ ...heading, terminal: 'a' }])], canBuses: [bus('N1', ['K1:a']), bus('N2', ['K1:b'])] })
+    expect([runsOn(vessel, 'N1'), runsOn(vessel, 'N2')]).toEqual([['K1 127250'], []])
+  })
   it('of which a connector is not known are not assessed', () => {
     const vessel = aVessel({ equipment: [sender('B1', [heading]), bridge('K1', [['a', 'b']], [aMessage(126993)])], canBuses: [bus('N1', ['B1', 'K1']), bus('N2', ['K1:b'])] })
     expect(busIn(vessel, 'N1').load.missing).toEqual(['which connector of K1 is on this bus is not recorded, so what it passes on is not known'])

@@ -54,6 +54,22 @@ describe('room at a tee', () => {
     expect(room.tees.map(({ lenLeftNumber }) => lenLeftNumber)).toEqual([20, 20])
     expect(room).toMatchObject({ freeTeeTags: ['X1'], devicesLeft: 49, dropsLeftM: 77 })
   })
+  it('by hand: current in light cable behind heavy cable, with 55 LEN beyond both', () => {
+    // 3 A − 2.75 A in W2: LEN 5. Before it 8 A − 2.75 A, 105, in W1 and in the fuse; a new device there has
+    // (12 − 9 − 2 · 0.0132 · 0.1 · 2.75) / (0.05 · (0.00264 + 2 · 0.057 · 6)) = 87.2.
+    const devices = { P1: { len: 20, drop: 0.1 }, P2: { len: 20, drop: 0.1 }, P3: { len: 15, drop: 0.1 } }
+    const boat = busBoat({ along: ends(power('X0'), 0.1, '', 0.1, 'P1', 'P2', 'P3'), devices, ratingA: 8 })
+    const heavy = boat.cableTypes.map(type => (type.tag === 'bus' ? { ...type, tag: 'heavy', busCable: 'heavy' as const } : type))
+    const { room } = busIn({ ...boat, cableTypes: [...boat.cableTypes, ...heavy.filter(({ tag }) => tag === 'heavy')], cables: boat.cables.map(cable => (cable.tag === 'W1' ? { ...cable, typeTag: 'heavy' } : cable)) })
+    expect(room.tees.map(({ governed }) => [governed!.words, governed!.by.output.lenLeftNumber])).toEqual([
+      ['voltage at the new device', 87], ['current in W2', 5], ['current in W2', 5], ['current in W2', 5],
+    ])
+  })
+  it('by hand: 1 V above the least at a new device by 6 m of light cable', () => {
+    // 2 · 0.057 · (1 + 6) = 0.798 Ω; 1 / (0.05 · 0.798) = 25.06.
+    const { room } = busIn(busBoat({ along: ends(power('X0', { supplyVoltageV: 10, circuitTag: null }), 1, '') }))
+    expect(room.tees.map(({ governed }) => [governed!.words, governed!.by.output.lenLeftNumber])).toEqual([['voltage at the new device', 25]])
+  })
   it('is not assessed where the supply is not', () => {
     expect(busIn(busBoat({ along: ends(power('X0'), 1, 'P1'), devices: { P1: { len: null, drop: 1 } } })).room).toMatchObject({ tees: [], missing: ['no load equivalency number is recorded for P1'] })
   })

@@ -84,6 +84,16 @@ describe('the way a backbone is fed', () => {
     expect(insertion(power('X0')).voltageV).toBeCloseTo(12, 3)
     expect(insertion(power('X0')).feedDropV).toBeGreaterThan(0)
   })
+  it('loses on the way what the circuit loses', () => {
+    const boat = busBoat({ along: ends(power('X0'), 1, 'P1'), devices: { P1: { drop: 1 } } })
+    const thin = { tag: 'thin', size: { system: 'mm2' as const, designation: '2.5', crossSectionMm2: 2.5 } }
+    const vessel = { ...boat, cableTypes: [...boat.cableTypes, { ...boat.cableTypes[0]!, ...thin }], cables: boat.cables.map(cable => (cable.tag === 'W-F1' ? { ...cable, typeTag: 'thin', lengthM: 5 } : cable)) }
+    const { insertion } = busIn(vessel).supply.sections[0]!.solved!
+    // 3 A through 10 m of 8.21 Ω/km (IEC 60228, class 5 tinned, 20 °C): 0.2463 V; warm copper up to a third more.
+    expect(insertion.feedDropV).toBeGreaterThan(0.2463)
+    expect(insertion.feedDropV).toBeLessThan(0.2463 * 1.34)
+    expect(insertion.voltageV).toBeCloseTo(12 - insertion.feedDropV!, 9)
+  })
   it('is not assessed where a number, a length or a kind of cable is missing', () => {
     const missing = (given: Parameters<typeof busBoat>[0]) => busIn(busBoat(given)).supply.sections[0]!
     expect(missing({ along: ends(power('X0'), 1, 'P1'), devices: { P1: { len: null, drop: 1 } } })).toMatchObject({ solved: null, missing: ['no load equivalency number is recorded for P1'] })

@@ -89,7 +89,7 @@ describe('text on the sheet', () => {
   })[0]!
   it('is cut so that it stays inside', () => {
     for (const { kind, x, anchor, text } of words(svg)) {
-      const width = text.length * (kind === 'tag' ? 7 : 5.6)
+      const width = text.length * (kind === 'tag' ? 7 : 5.4)
       expect(anchor === 'end' ? x - width : 0, text).toBeGreaterThanOrEqual(-1)
       expect(anchor === 'end' ? x : x + width, text).toBeLessThanOrEqual(345)
     }

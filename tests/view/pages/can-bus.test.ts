@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { canBusPage } from '../../../src/view/pages/networks/can-bus.view.js'
 import { spareCapacityPage } from '../../../src/view/pages/spare-capacity.view.js'
 import type { Vessel } from '../../../src/model/vessel.js'
-import { aMeasurement } from '../../support/vessel-builder.js'
+import { aBus, aMeasurement, anEquipment, aVessel } from '../../support/vessel-builder.js'
 import { aMessage, type Along, busBoat, isolator, power, resultsOf, terminator } from '../../calculate/can-bus/support.js'
 import { cellsOf, contextOf, tableIn, wordsOn, workingsOf } from './support.js'
 
@@ -102,6 +102,15 @@ describe('a CAN bus that is not in order', () => {
     expect(fact(engine, 'Supply')).toBe('The backbone carries data only: each device has its supply elsewhere.')
     expect(fact(engine, 'Room left')).toMatch(/^A new device needs a supply of its own\./)
     expect(fact(engine, 'Within limits?')).toBe('within every limit below')
+  })
+  it('tells by which devices it is joined to others, and what they pass on', () => {
+    const tee = (tag: string, deviceTerminal: string) => ({ kind: 'tee' as const, tag, zoneTag: null, deviceTag: 'K1', dropCableTag: null, deviceTerminal })
+    const joined = (protocol: 'nmea 2000' | 'j1939') => aVessel({
+      equipment: [anEquipment({ tag: 'K1', forwards: [{ fromTerminal: 'b', toTerminal: 'a', only: ['127250', '130306'] }, { fromTerminal: 'a', toTerminal: 'b', only: null }] })],
+      canBuses: [aBus({ tag: 'N1', backbone: [tee('X1', 'a')] }), aBus({ tag: 'N2', protocol, backbone: [tee('X2', 'b')] })],
+    })
+    expect(fact(joined('nmea 2000'), 'Joined by')).toBe('K1 to N2: brings PGN 127250 and 130306 here, passes all on')
+    expect(fact(joined('j1939'), 'Joined by')).toBe('K1 to N2: a bus of another kind; what it sends on each is among the messages')
   })
   it('with nothing on it makes a page all the same', () => expect(() => wordsOn(pageOf(busBoat({ along: [] })))).not.toThrow())
   it('holds readings against the sums', () => {

@@ -42,7 +42,7 @@ function drawnStation(context: ViewContext, result: BusResult, station: Station,
 function teeParts(context: ViewContext, result: BusResult, { device, drop }: Station, position: number): Pick<DrawnStation, 'beneath' | 'hung' | 'words'> {
   const beneath = voltageText(teeAt(result, position)?.voltageV ?? null)
   if (device === null) return { beneath, hung: null, words: 'free' }
-  const len = device.loadEquivalencyNumber
+  const len = result.bus.suppliesDevices ? device.loadEquivalencyNumber : null
   return { beneath, words: null, hung: { ...onDrop(context, drop?.cableTag ?? null), item: label(context, device.tag), beside: len === null ? null : `LEN ${len}`, name: context.nameOf(device.tag) ?? '' } }
 }
 
@@ -82,7 +82,7 @@ function inWords(context: ViewContext, { backbone: { stations, spans } }: BusRes
 interface PartRow { readonly station: Station | null; readonly segment: BusSegment | null }
 
 /** Zone and place of each part with what hangs on it: what the drawing shows, to be searched and copied. */
-export function backboneTable(context: ViewContext, { backbone: { stations, spans } }: BusResult): Table {
+export function backboneTable(context: ViewContext, { bus: { suppliesDevices }, backbone: { stations, spans } }: BusResult): Table {
   const rows = spans.flatMap((span, i): readonly PartRow[] => [...span.map(segment => ({ station: null, segment })), ...(stations[i] === undefined ? [] : [{ station: stations[i], segment: null }])])
   return tableOf(rows, {
     id: 'backbone',
@@ -94,7 +94,7 @@ export function backboneTable(context: ViewContext, { backbone: { stations, span
       { title: 'Device or circuit', width: 'text', cell: ({ station }) => hungCell(context, station) },
       { title: 'Drop', width: 'tag', cell: ({ station }) => (station !== null && 'dropCableTag' in station.part && station.part.dropCableTag !== null ? [context.tag(station.part.dropCableTag)] : dash) },
       { title: 'Length', width: 'number', cell: ({ station, segment }) => (segment !== null ? sayOrDash('lengthM', segment.lengthM, context.vessel) : sayOrDash('lengthM', station?.drop?.lengthM, context.vessel)) },
-      { title: 'LEN', width: 'number', cell: ({ station }) => orDash(station?.device?.loadEquivalencyNumber?.toString() ?? null) },
+      ...(suppliesDevices ? [{ title: 'LEN', width: 'number', cell: ({ station }: PartRow) => orDash(station?.device?.loadEquivalencyNumber?.toString() ?? null) } as const] : []),
     ],
   })
 }

@@ -5,7 +5,7 @@ import { deviceLenLimit, newDrop, trialLenNumber } from '../../../references/tab
 import { say } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
-import { dash, joined, muted } from '../../text.js'
+import { counted, dash, joined, muted } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 
@@ -18,7 +18,7 @@ export function roomText({ vessel }: ViewContext, { room, bus }: BusResult): Tex
     ...(loadLeftPercent !== null && loadLeftPercent <= 0 ? ['its load is at the limit'] : []),
   ]
   if (full.length > 0) return [`The bus is full: ${full.join(', ')}.`]
-  const left = `Left: ${[`${devicesLeft} devices`, ...(dropsLeftM === null ? [] : [`${say('dropsLeftM', dropsLeftM, vessel)} of drops`]), ...(loadLeftPercent === null ? [] : [`${say('loadLeftPercent', loadLeftPercent)} of the load`])].join(', ')}.`
+  const left = `Left: ${[counted(devicesLeft, 'device'), ...(dropsLeftM === null ? [] : [`${say('dropsLeftM', dropsLeftM, vessel)} of drops`]), ...(loadLeftPercent === null ? [] : [`${say('loadLeftPercent', loadLeftPercent)} of the load`])].join(', ')}.`
   const free = freeTeeTags.length === 0 ? 'No tee is free: add one.' : `Free: ${inWords(freeTeeTags)}.`
   return [...supplyRoomText(bus.suppliesDevices, tees, missing), ` ${left} ${free}`]
 }

@@ -1,6 +1,7 @@
 /** A CAN bus: whether it is within limits, what room is left, the backbone as built, and every sum. */
 import type { LocatedFinding } from '../../../findings/finding.js'
-import type { BusReading, BusResult } from '../../../model/results/can-bus.js'
+import { inWords } from '../../../findings/words.js'
+import type { BusDevice, BusReading, BusResult } from '../../../model/results/can-bus.js'
 import type { Comparison } from '../../../model/results.js'
 import type { CanBus } from '../../../model/vessel.js'
 import { cite } from '../../../references/bibliography.js'
@@ -22,32 +23,33 @@ import { networkTrail } from './network-parts.js'
 export function canBusPage(context: ViewContext, bus: CanBus): Page {
   const result = context.results.canBus.byBus.get(bus.tag)!
   const own = findingsAbout(context, result)
+  const blocks: readonly Block[] = [
+    { is: 'facts', caption: null, entries: facts(context, result) },
+    ...backboneDrawingsOf(context, result),
+    ...(own.length === 0 ? [] : [{ is: 'heading', text: 'Findings', anchor: 'findings' }, { is: 'findings', empty: '', findings: findingCards(context, own) }] as const),
+    ...lossBlocks(context, bus.tag),
+    limitTable(context, result),
+    ...roomBlocks(context, result),
+    ...lengthBlocks(context, result),
+    ...supplyBlocks(context, result),
+    ...loadBlocks(context, result),
+    ...readingBlocks(context, result),
+  ]
   return {
     key: context.addressOf(bus.tag)!,
     title: `${bus.tag} ${bus.name}`,
     kicker: 'CAN bus',
     lead: bus.purpose === null ? null : [bus.purpose],
     trail: networkTrail,
-    printed: null,
-    blocks: [
-      { is: 'facts', caption: null, entries: facts(context, result) },
-      ...backboneDrawingsOf(context, result),
-      ...(own.length === 0 ? [] : [{ is: 'heading', text: 'Findings', anchor: 'findings' }, { is: 'findings', empty: '', findings: findingCards(context, own) }] as const),
-      ...lossBlocks(context, bus.tag),
-      limitTable(context, result),
-      ...roomBlocks(context, result),
-      ...lengthBlocks(context, result),
-      ...supplyBlocks(context, result),
-      ...loadBlocks(context, result),
-      ...readingBlocks(context, result),
-      backboneTable(context, result),
-    ],
+    // On paper the drawing says what stands part by part in the table.
+    printed: blocks,
+    blocks: [...blocks, backboneTable(context, result)],
   }
 }
 
 /** About the bus itself, its parts and devices, and whatever names the bus. */
-function findingsAbout({ findings }: ViewContext, { bus, backbone: { stations }, readings }: BusResult): readonly LocatedFinding[] {
-  const parts = new Set([bus.tag, ...stations.flatMap(({ part, device }) => [part.tag, ...(device === null ? [] : [device.tag])]), ...readings.map(({ number }) => number)])
+function findingsAbout({ findings }: ViewContext, { bus, backbone: { stations } }: BusResult): readonly LocatedFinding[] {
+  const parts = new Set([bus.tag, ...stations.flatMap(({ part, device }) => [part.tag, ...(device === null ? [] : [device.tag])])])
   return findings.filter(({ id, subject, context }) => id.startsWith('CAN') && (parts.has(subject.id) || context?.['bus'] === bus.tag))
 }
 
@@ -62,6 +64,7 @@ function facts(context: ViewContext, result: BusResult): readonly { readonly lab
     { label: 'Devices', value: [String(lengths.devices.value), ...(bus.suppliesDevices ? [`, LEN ${len} together`, muted(` (${sayForWorking('currentA', 0.05 * len)})`)] : [])] },
     { label: 'Backbone', value: lengths.backbone.status === 'computed' ? [say('backboneLengthM', lengths.backbone.output.backboneLengthM, context.vessel)] : [muted(`not assessed: ${lengths.backbone.reason}`)] },
     { label: 'Terminators', value: terminatorText(result) },
+    ...bridgeEntries(context, result),
     { label: 'Data', value: load.total.status === 'computed' && load.messages.length > 0
       ? [`${say('nominalLoadPercent', load.total.output.nominalLoadPercent)} of its capacity in use, ${say('worstLoadPercent', load.total.output.worstLoadPercent)} with every frame at its longest`, ...(load.missing.length === 0 ? [] : [muted(', and what is not recorded')])]
       : [muted('not assessed: what the devices send is not recorded')] },
@@ -80,6 +83,26 @@ function terminatorText({ termination: { terminatorTags, asItShouldBe, expected 
   const tags: Text = terminatorTags.length === 0 ? ['none'] : joined(terminatorTags.map(tag => [{ is: 'tag', text: tag }]))
   const reading = expected.status === 'computed' ? [`; ${sayForWorking('resistanceOhm', expected.output.resistanceOhm, 'result')} between the data wires with the bus off`] : []
   return asItShouldBe ? [...tags, ', one at each end', ...reading] : [verdict('error', 'outside'), ' ', ...tags, '; one belongs at each end', ...reading]
+}
+
+/** Devices that are on another bus as well, and what they pass on. */
+function bridgeEntries({ results, tag }: ViewContext, { bus, backbone }: BusResult): readonly { readonly label: string; readonly value: Text }[] {
+  const others = [...results.canBus.byBus.values()].filter(other => other.bus.tag !== bus.tag)
+  const devices = backbone.stations.flatMap(({ device }) => device ?? [])
+  const joins = devices.flatMap(device => others.flatMap(other => {
+    const there = other.backbone.stations.find(station => station.device?.tag === device.tag)?.device
+    return there == null ? [] : [[tag(device.tag), ' to ', tag(other.bus.tag), `: ${passingWords(device, there, bus.protocol === other.bus.protocol)}`] satisfies Text]
+  }))
+  return joins.length === 0 ? [] : [{ label: 'Joined by', value: joined(joins, '; ') }]
+}
+
+function passingWords(here: BusDevice, there: BusDevice, alike: boolean): string {
+  const passed = (from: string | null, to: string | null) => here.forwards.filter(({ fromTerminal, toTerminal }) => fromTerminal === from && toTerminal === to)
+    .map(({ only }) => (only === null ? 'all' : `PGN ${inWords(only)}`)).join(', ')
+  const [brings, takes] = [passed(there.terminal, here.terminal), passed(here.terminal, there.terminal)]
+  if (!alike) return 'a bus of another kind; what it sends on each is among the messages'
+  if (brings === '' && takes === '') return 'passes nothing on as it comes'
+  return [...(brings === '' ? [] : [`brings ${brings} here`]), ...(takes === '' ? [] : [`passes ${takes} on`])].join(', ')
 }
 
 // --- limits ----------------------------------------------------------------------------------------------------------
