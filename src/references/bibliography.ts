@@ -130,7 +130,6 @@ export const bibliography = {
   'radio-theory': {
     designation: 'radio engineering', title: 'Decibels, reflection on lines, mean power of pulses', publisher: '', edition: null, standing: 'derived', remark: null,
   },
-  'sight-lines': { designation: 'sight lines', title: 'Plane and spherical geometry of what stands on a boat and what is seen from it', publisher: '', edition: null, standing: 'derived', remark: null },
   'atis-glossary': {
     designation: 'ATIS telecom glossary', title: 'Telecom glossary, entry on the radio horizon', publisher: 'Alliance for Telecommunications Industry Solutions', edition: null,
     standing: 'published', remark: 'Over an earth of four thirds of its radius.',

@@ -5,7 +5,6 @@ import { attenuationByRootMethod } from './attenuation-by-root.calc.js'
 import { cableLossMethod } from './cable-loss.calc.js'
 import { exposureDistanceMethod } from './exposure-distance.calc.js'
 import { powerAtAntennaMethod } from './power-at-antenna.calc.js'
-import { radarBlindDistanceMethod } from './radar-blind-distance.calc.js'
 import { radarHorizonMethod } from './radar-horizon.calc.js'
 import { radarMeanPowerMethod } from './radar-mean-power.calc.js'
 import { radiatedPowerMethod } from './radiated-power.calc.js'
@@ -22,7 +21,7 @@ export { radioPass } from './radio.pass.js'
 
 export const methods: readonly AnyMethod[] = [
   attenuationByRootMethod, attenuationBetweenPointsMethod, cableLossMethod, powerAtAntennaMethod, radiatedPowerMethod,
-  radioHorizonMethod, radarHorizonMethod, sightDistanceMethod, radarBlindDistanceMethod,
+  radioHorizonMethod, radarHorizonMethod, sightDistanceMethod,
   radarMeanPowerMethod, rotatingPowerMethod, exposureDistanceMethod, skyBlockedMethod,
   returnLossMethod, standingWaveBehindCableMethod, standingWaveAtAntennaMethod,
 ]

@@ -1,14 +1,12 @@
-/** Radar scanners: what stands in their beam, and where the beam passes over the water. */
+/** Radar scanners: what stands in their beam. */
 import { type Finding, find } from '../../findings/finding.js'
 import { inWords } from '../../findings/words.js'
 import type { AntennaUse, BeamMeeting, Part, RadarBeam } from '../../model/results/radio.js'
 import type { Equipment, Vessel } from '../../model/vessel.js'
 import { sayBoth } from '../../units/format.js'
-import { runMethod } from '../run-method.js'
 import { isScanner, isThere } from './chains.js'
 import { antennaCrossesBeam, skyAntennaInBeam } from './findings.js'
 import { apart, elevationFrom, partOf, personAt } from './geometry.js'
-import { radarBlindDistanceMethod } from './radar-blind-distance.calc.js'
 
 export interface Scanner { readonly item: Equipment; readonly part: Part | null }
 
@@ -19,11 +17,9 @@ export const scannersOf = (vessel: Vessel): readonly Scanner[] =>
 export function radarBeamOf(vessel: Vessel, { item, part }: Scanner, antennas: readonly AntennaUse[]): RadarBeam {
   const verticalBeamDeg = item.radar?.verticalBeamDeg ?? null
   const scannerHeightM = part === null ? null : (part.footM + part.topM) / 2
-  const missing = scannerHeightM === null ? 'its position is not recorded' : verticalBeamDeg === null ? 'the height of its beam is not recorded' : null
   return {
     tag: item.tag, scannerHeightM, verticalBeamDeg,
-    blind: missing === null ? runMethod(radarBlindDistanceMethod, { scannerHeightM: scannerHeightM!, verticalBeamDeg: verticalBeamDeg! })
-      : { status: 'not computed', method: radarBlindDistanceMethod.id, reason: missing },
+    gap: scannerHeightM === null ? 'its position is not recorded' : verticalBeamDeg === null ? 'the height of its beam is not recorded' : null,
     meets: part === null || verticalBeamDeg === null ? [] : [
       ...antennas.flatMap(antenna => (antenna.part === null ? [] : [meeting(antenna.tag, 'antenna', antenna.part, part, verticalBeamDeg)])),
       ...vessel.standingPlaces.map(place => meeting(place.tag, 'person', personAt(place), part, verticalBeamDeg)),

@@ -8,7 +8,7 @@ export type SkyBlockedOutput = Readonly<{ blockedPercent: number }>
  *
  * Formula   s = 100 · φ/360 · (sin e_2 − sin e_1) / (1 − sin e_0)
  * Units     φ width along the horizon [°], e_1 and e_2 elevations between which it hides [°], e_0 elevation from which the sky counts [°]; s [%]
- * Source    sight-lines
+ * Source    plane-geometry
  */
 export function skyBlockedBy({ widthDeg, lowestElevationDeg, highestElevationDeg, skyFromElevationDeg }: SkyBlockedInput): SkyBlockedOutput {
   return { blockedPercent: (100 * widthDeg * (sine(highestElevationDeg) - sine(lowestElevationDeg))) / (360 * (1 - sine(skyFromElevationDeg))) }
@@ -20,7 +20,7 @@ export const skyBlockedMethod: Method<SkyBlockedInput, SkyBlockedOutput> = {
   title: 'Share of the sky that is hidden',
   formula: String.raw`s = 100\,\frac{\varphi}{360}\,\frac{\sin e_2 - \sin e_1}{1 - \sin e_0}`,
   symbols: { widthDeg: String.raw`\varphi`, lowestElevationDeg: 'e_1', highestElevationDeg: 'e_2', skyFromElevationDeg: 'e_0', blockedPercent: 's' },
-  citations: [{ source: 'sight-lines', place: 'area of a zone of a sphere' }, { source: 'ais-manuals', place: 'view of the sky from 5° to 90°' }],
+  citations: [{ source: 'plane-geometry', place: 'area of a zone of a sphere' }, { source: 'ais-manuals', place: 'view of the sky from 5° to 90°' }],
   assumes: ['All parts of the sky count alike.', 'Degree by degree along the horizon, each with the elevations that the boxes hide in its middle.'],
   compute: skyBlockedBy,
   notApplicable: q => (q.skyFromElevationDeg < 90 && q.lowestElevationDeg <= q.highestElevationDeg ? null : 'there is no sky left'),

@@ -89,10 +89,6 @@ describe('the beam of a radar', () => {
     expect(idsOf(radioOf(vessel))).toEqual(['RAD303 B1'])
     expect(radioOf(vessel).findings[0]!.message).toBe('Radar B1: in its beam stand T2 and T3')
   })
-  // 4 m / tan 12.5° = 18.04 m
-  it('passes over the water within a distance', () => {
-    expect(radioOf(aVessel({ equipment: [scanner('B1', [4, 0, 4])] })).radars).toMatchObject([{ blind: { output: { blindDistanceM: expect.closeTo(18.043, 2) } } }])
-  })
   it('of unknown height is not assessed', () => {
     for (const [vessel, reason] of [[aVessel({ equipment: [scanner('B1', null)] }), 'its position is not recorded'], [aVessel({ equipment: [scanner('B1', [4, 0, 5], { verticalBeamDeg: null })] }), 'the height of its beam is not recorded']] as const) {
       expect(reasonsOf(radioOf(vessel), 'B1')).toContain(`what stands in its beam: ${reason}`)

@@ -4,12 +4,10 @@ import type { BeamMeeting, RadarBeam, Separation } from '../../../model/results/
 import { gnssShipAdvice, practiceSeparation, shipSeparation } from '../../../references/basis/radio-rules.js'
 import { say, sayAgainst } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
+import { fixedPages } from '../../site-map.js'
 import { tableOf } from '../../tables.js'
-import { lineBreak, muted, verdict } from '../../text.js'
+import { lineBreak, linkTo, muted, verdict } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
-
-export const beamWorkings = (context: ViewContext): readonly Block[] => context.results.radio.radars.map(({ tag, blind }) => workingOf(context, `Nearest that ${tag} sees on the water`, blind))
 
 export const clearanceBlocks = (context: ViewContext): readonly Block[] => [...separationBlocks(context), ...context.results.radio.radars.flatMap(radar => beamBlocks(context, radar))]
 
@@ -51,7 +49,7 @@ function ruleText({ vessel }: ViewContext, { held, comparison }: Separation): Te
 const sources: Readonly<Record<string, string>> = { 'makers-data': 'by its maker', 'common-practice': 'common practice', 'imo-sn-circ-227': 'IMO SN/Circ.227' }
 
 // --- radar beam ------------------------------------------------------------------------------------------------------
-function beamBlocks(context: ViewContext, { tag, scannerHeightM, verticalBeamDeg, blind, meets }: RadarBeam): readonly Block[] {
+function beamBlocks(context: ViewContext, { tag, scannerHeightM, verticalBeamDeg, meets, gap }: RadarBeam): readonly Block[] {
   const known = scannerHeightM !== null && verticalBeamDeg !== null
   return [
     { is: 'heading', text: `Beam of radar ${tag}`, anchor: `beam-${tag.toLowerCase()}` },
@@ -60,12 +58,11 @@ function beamBlocks(context: ViewContext, { tag, scannerHeightM, verticalBeamDeg
         is: 'paragraph' as const,
         text: [
           'The beam turns all round, ', say('verticalBeamDeg', verticalBeamDeg / 2), ' up and down from level, ', say('scannerHeightM', scannerHeightM, context.vessel),
-          ' above the waterline. What stands in it throws a shadow and takes the pulses at full strength. Blind sectors behind masts and structures are under Placement.',
+          ' above the waterline. What stands in it throws a shadow and takes the pulses at full strength. Blind sectors behind masts and structures, and how near the water is seen, are under ', linkTo(fixedPages.placement, 'Placement'), '.',
         ],
       },
       beamTable(context, tag, meets),
-    ] : []),
-    ...(blind.status === 'computed' ? [{ is: 'paragraph' as const, text: [`Nearer than ${say('blindDistanceM', blind.output.blindDistanceM, context.vessel)} the beam passes over the water.`] }] : []),
+    ] : [{ is: 'paragraph' as const, text: [`What stands in its beam is not assessed: ${gap}.`] }]),
   ]
 }
 

@@ -10,7 +10,7 @@ import type { Block, Page, Text } from '../../view-model.js'
 import { calloutOf } from '../safety.view.js'
 import { chainBlocks, chainWorkings } from './radio-chains.js'
 import { drawingBlocks } from './radio-drawing.js'
-import { beamWorkings, clearanceBlocks } from './radio-clearance.js'
+import { clearanceBlocks } from './radio-clearance.js'
 import { exposureBlocks, exposureWorkings, sayRoundedUp } from './radio-exposure.js'
 import { rangeBlocks, rangeWorkings } from './radio-range.js'
 import { skyBlocks, skyWorkings } from './radio-sky.js'
@@ -73,7 +73,7 @@ const joinedRange = (rangesNmi: readonly number[]): string =>
   (rangesNmi.length === 0 ? 'not assessed' : `from ${say('rangeNmi', Math.min(...rangesNmi))} (to a handheld) to ${say('rangeNmi', Math.max(...rangesNmi))} (to a coast station)`)
 
 function workingBlocks(context: ViewContext): readonly Block[] {
-  const workings = [chainWorkings, rangeWorkings, beamWorkings, exposureWorkings, skyWorkings, standingWaveWorkings].flatMap(of => of(context))
+  const workings = [chainWorkings, rangeWorkings, exposureWorkings, skyWorkings, standingWaveWorkings].flatMap(of => of(context))
   return workings.length === 0 ? [] : [{ is: 'heading', text: 'The sums', anchor: 'sums' }, ...workings]
 }
 
