@@ -2,7 +2,7 @@
 import { type Finding, find } from '../../findings/finding.js'
 import { inWords } from '../../findings/words.js'
 import { type AntennaUse, middleM, type SkySector, type SkyView } from '../../model/results/radio.js'
-import type { Position, Structure, Vessel } from '../../model/vessel.js'
+import type { Position, Structure, Tag, Vessel } from '../../model/vessel.js'
 import { skyBlocked, skyFromElevationDeg } from '../../references/basis/radio-rules.js'
 import { compare } from '../compare.js'
 import { elevationsOfBox, isInside } from '../geometry.js'
