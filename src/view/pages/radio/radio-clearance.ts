@@ -73,9 +73,9 @@ const beamTable = (context: ViewContext, tag: string, meets: readonly BeamMeetin
   level: ({ inside }) => (inside ? 'warning' : null),
   columns: [
     { title: 'What', width: 'text', cell: met => context.named(met.tag) },
+    { title: 'Beam', width: 'short', cell: ({ inside }) => [verdict(inside ? 'warning' : 'good', inside ? 'in the beam' : 'clear of it')] },
     { title: 'Horizontal', width: 'number', cell: ({ horizontalM }) => [say('horizontalM', horizontalM, context.vessel)] },
     { title: 'Angle', width: 'short', cell: ({ elevationDeg }) => [elevationDeg === 0 ? 'level' : `${say('elevationDeg', Math.abs(elevationDeg))} ${elevationDeg > 0 ? 'up' : 'down'}`] },
-    { title: 'Beam', width: 'short', cell: ({ inside }) => [verdict(inside ? 'warning' : 'good', inside ? 'in the beam' : 'clear of it')] },
   ],
   note: ['Angle from level to the nearest part of what stands there: atan(difference in height / horizontal distance). Of a person, from feet to head.'],
 })
