@@ -66,12 +66,20 @@ export function sectorsOfBox(box: Box, eye: Position, { lowestDeg, highestDeg }:
   const radii = [topM / Math.tan(lowestDeg / degPerRad), bottomM / Math.tan(highestDeg / degPerRad)].filter(radius => radius > 0 && Number.isFinite(radius))
   const edges = [...cornersOf(box), ...radii.flatMap(radius => crossings(box, eye, radius))].map(point => bearingDeg(eye, point))
   return sectorsWhere(edges, atDeg => {
-    const way = wayThrough(box, eye, atDeg)
-    if (way === null) return false
-    const highest = Math.atan2(topM, topM > 0 ? way.nearM : way.farM) * degPerRad
-    const lowest = Math.atan2(bottomM, bottomM > 0 ? way.farM : way.nearM) * degPerRad
-    return highest > lowestDeg && lowest < highestDeg
+    const stands = elevationsOfBox(box, eye, atDeg)
+    return stands !== null && stands.highestDeg > lowestDeg && stands.lowestDeg < highestDeg
   })
+}
+
+/** Between which elevations the box stands on a bearing, as seen from the eye; null where the line passes it by. */
+export function elevationsOfBox(box: Box, eye: Position, atDeg: number): Band | null {
+  const way = wayThrough(box, eye, atDeg)
+  if (way === null) return null
+  const [bottomM, topM] = sorted(box.fromM[2] - eye[2], box.toM[2] - eye[2])
+  return {
+    lowestDeg: Math.atan2(bottomM, bottomM > 0 ? way.farM : way.nearM) * degPerRad,
+    highestDeg: Math.atan2(topM, topM > 0 ? way.nearM : way.farM) * degPerRad,
+  }
 }
 
 const cornersOf = ({ fromM: a, toM: b }: Box): readonly (readonly [number, number])[] => [[a[0], a[1]], [a[0], b[1]], [b[0], b[1]], [b[0], a[1]]]
@@ -102,5 +110,6 @@ function wayThrough({ fromM: a, toM: b }: Box, eye: Position, atDeg: number): { 
     nearM = Math.max(nearM, enters)
     farM = Math.min(farM, leaves)
   }
-  return farM > nearM ? { nearM, farM } : null
+  // A plate has no thickness and is in the way all the same.
+  return farM >= nearM && farM > 0 ? { nearM, farM } : null
 }

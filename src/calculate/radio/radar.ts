@@ -1,4 +1,4 @@
-/** Radar scanners: which antennas and people stand in their beam. What hides the view of the radar itself is placement's. */
+/** Radar scanners: what stands in their beam. */
 import { type Finding, find } from '../../findings/finding.js'
 import { inWords } from '../../findings/words.js'
 import type { AntennaUse, BeamMeeting, Part, RadarBeam } from '../../model/results/radio.js'
@@ -19,7 +19,7 @@ export function radarBeamOf(vessel: Vessel, { item, part }: Scanner, antennas: r
   const scannerHeightM = part === null ? null : (part.footM + part.topM) / 2
   return {
     tag: item.tag, scannerHeightM, verticalBeamDeg,
-    missing: scannerHeightM === null ? 'its position is not recorded' : verticalBeamDeg === null ? 'the height of its beam is not recorded' : null,
+    gap: scannerHeightM === null ? 'its position is not recorded' : verticalBeamDeg === null ? 'the height of its beam is not recorded' : null,
     meets: part === null || verticalBeamDeg === null ? [] : [
       ...antennas.flatMap(antenna => (antenna.part === null ? [] : [meeting(antenna.tag, 'antenna', antenna.part, part, verticalBeamDeg)])),
       ...vessel.standingPlaces.map(place => meeting(place.tag, 'person', personAt(place), part, verticalBeamDeg)),

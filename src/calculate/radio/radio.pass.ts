@@ -29,7 +29,7 @@ export function radioPass(vessel: Vessel, _basis: Basis, { routing }: Pick<Upstr
       ...silent(vessel),
       ...chains.flatMap(chainGaps),
       ...antennas.flatMap(antennaGaps),
-      ...radars.flatMap(({ tag, missing }) => (missing === null ? [] : [{ subjectTag: tag, reason: `what stands in its beam: ${missing}` }])),
+      ...radars.flatMap(({ tag, gap }) => (gap === null ? [] : [{ subjectTag: tag, reason: `what stands in its beam: ${gap}` }])),
       ...exposures.flatMap(({ tag, gap }) => (gap === null ? [] : [{ subjectTag: tag, reason: `exposure of people: ${gap}` }])),
       ...skies.flatMap(({ tag, gap }) => (gap === null ? [] : [{ subjectTag: tag, reason: `view of the sky: ${gap}` }])),
       ...standingWaves.flatMap(({ subjectTag, gap, supersededBy }) => (gap === null || supersededBy !== null ? [] : [{ subjectTag, reason: `standing wave ratio as measured: ${gap}` }])),

@@ -5,11 +5,11 @@ import { type AntennaUse, middleM, type SkySector, type SkyView } from '../../mo
 import type { Position, Structure, Tag, Vessel } from '../../model/vessel.js'
 import { skyBlocked, skyFromElevationDeg } from '../../references/basis/radio-rules.js'
 import { compare } from '../compare.js'
+import { elevationsOfBox, isInside } from '../geometry.js'
 import { runMethod } from '../run-method.js'
 import { skyBlockedAbove } from './findings.js'
 import { skyBlockedBy, skyBlockedMethod } from './sky-blocked.calc.js'
 
-const degree = Math.PI / 180
 const stepDeg = 1
 
 interface Hidden { readonly structureTag: Tag; readonly lowestElevationDeg: number; readonly highestElevationDeg: number }
@@ -19,7 +19,7 @@ export function skyViewOf(vessel: Vessel, { tag, use, part }: AntennaUse): SkyVi
   if (part === null) return without('its position is not recorded')
   if (vessel.structures.length === 0) return without('no structure is recorded')
   const from: Position = [part.forwardM, part.toPortM, middleM(part)]
-  const around = vessel.structures.find(structure => isInside(from, structure))
+  const around = vessel.structures.find(structure => isInside(structure, from))
   if (around !== undefined) return without(`by its position it is inside ${around.tag}`)
   const degrees = Array.from({ length: 360 / stepDeg }, (_, i) => hiddenAt(from, vessel.structures, (i + 0.5) * stepDeg))
   const blockedPercent = degrees.reduce((sum, hidden) => sum + shareOf(hidden), 0)
@@ -29,31 +29,13 @@ export function skyViewOf(vessel: Vessel, { tag, use, part }: AntennaUse): SkyVi
   }
 }
 
-const isInside = ([x, y, z]: Position, { fromM, toM }: Structure): boolean =>
-  [x, y, z].every((value, i) => value > Math.min(fromM[i]!, toM[i]!) && value < Math.max(fromM[i]!, toM[i]!))
-
-/** What hides the sky at one bearing, clockwise from the bow: of each box the elevations between which it stands. */
-export function hiddenAt([x, y, z]: Position, structures: readonly Structure[], bearingDeg: number): readonly Hidden[] {
-  const [ahead, aside] = [Math.cos(bearingDeg * degree), -Math.sin(bearingDeg * degree)]
-  return structures.flatMap(({ tag, fromM, toM }): readonly Hidden[] => {
-    const alongX = crossing(fromM[0] - x, toM[0] - x, ahead)
-    const alongY = crossing(fromM[1] - y, toM[1] - y, aside)
-    const [near, far] = [Math.max(alongX[0], alongY[0], 0), Math.min(alongX[1], alongY[1])]
-    if (far < near || far <= 0) return []
-    const [foot, top] = [Math.min(fromM[2], toM[2]) - z, Math.max(fromM[2], toM[2]) - z]
-    const highest = Math.atan2(top, top > 0 ? near : far)
-    const lowest = Math.atan2(foot, foot > 0 ? far : near)
-    return highest <= skyFromElevationDeg * degree ? [] : [{ structureTag: tag, lowestElevationDeg: Math.max(lowest / degree, skyFromElevationDeg), highestElevationDeg: highest / degree }]
-  })
-}
-
-/** Distances at which a ray enters and leaves a slab. */
-function crossing(from: number, to: number, direction: number): readonly [number, number] {
-  const [low, high] = [Math.min(from, to), Math.max(from, to)]
-  if (Math.abs(direction) < 1e-12) return low <= 0 && high >= 0 ? [-Infinity, Infinity] : [Infinity, -Infinity]
-  const [a, b] = [low / direction, high / direction]
-  return [Math.min(a, b), Math.max(a, b)]
-}
+/** What hides the sky at one bearing: of each box the elevations between which it stands. */
+const hiddenAt = (from: Position, structures: readonly Structure[], atDeg: number): readonly Hidden[] => structures.flatMap(structure => {
+  const stands = elevationsOfBox(structure, from, atDeg)
+  return stands === null || stands.highestDeg <= skyFromElevationDeg ? [] : [{
+    structureTag: structure.tag, lowestElevationDeg: Math.max(stands.lowestDeg, skyFromElevationDeg), highestElevationDeg: stands.highestDeg,
+  }]
+})
 
 /** Share of the whole sky at one degree; where boxes stand behind one another each elevation counts once. */
 function shareOf(hidden: readonly Hidden[]): number {

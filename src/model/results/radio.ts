@@ -94,9 +94,9 @@ export interface RadarBeam {
   readonly tag: Tag
   readonly scannerHeightM: number | null
   readonly verticalBeamDeg: number | null
-  /** Why nothing is said of its beam. */
-  readonly missing: string | null
   readonly meets: readonly BeamMeeting[]
+  /** Why nothing can be said of what it meets. */
+  readonly gap: string | null
 }
 /** Where an antenna or a person is, seen from the scanner. */
 export interface BeamMeeting {

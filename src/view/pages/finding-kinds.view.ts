@@ -28,6 +28,7 @@ const domainTitles: Readonly<Record<string, string>> = {
   PLC: 'Placement',
   CAN: 'CAN buses',
   ETH: 'Ethernet and outside links',
+  RAD: 'Radio and antennas',
 }
 
 export function findingKindPages({ registries }: ViewContext): readonly Page[] {

@@ -57,7 +57,7 @@ it('prints no word of the code', () => {
 
 /** The figure of each line of a cell: the last one before its unit and tolerance. */
 const figuresIn = (cell: Text): readonly number[] =>
-  linesOf(cell).map(line => Number(/(?:^|\s)(-?\d+(?:\.\d+)?(?:e[+-]?\d+)?)(?:\u00A0\S+(?: ft| m)?)?(?: ± .*)?$/.exec(line)?.[1] ?? Number.NaN))
+  linesOf(cell).map(line => Number(/(?:^|\s)(-?\d+(?:\.\d+)?(?:e[+-]?\d+)?)(?:\u00A0\S+( (?:ft|m))?)?(?: ± .*)?$/.exec(line)?.[1] ?? Number.NaN))
 
 function linesOf(cell: Text): readonly string[] {
   const ends = [...cell.entries()].filter(([, part]) => typeof part !== 'string' && part.is === 'break').map(([i]) => i)

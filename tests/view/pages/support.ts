@@ -50,7 +50,6 @@ function wordsIn(block: Block): string {
     case 'spoken': return [block.caption, ...block.lines.map(({ say, blank }) => `${plainText(say)} ${blank ?? ''}`)].join('\n')
     case 'drawing': return `${block.caption}\n${plainText(block.description)}`
     case 'findings': return [block.findings.length === 0 ? block.empty : '', ...block.findings.map(({ id, message, limit, remedy }) => `${id} ${message} ${limit} ${remedy}`)].join('\n')
-    case 'drawing': return [block.caption, plainText(block.description)].join('\n')
     default: throw new Error(`no reference page has a ${block.is}`)
   }
 }

@@ -49,7 +49,7 @@ function ruleText({ vessel }: ViewContext, { held, comparison }: Separation): Te
 const sources: Readonly<Record<string, string>> = { 'makers-data': 'by its maker', 'common-practice': 'common practice', 'imo-sn-circ-227': 'IMO SN/Circ.227' }
 
 // --- radar beam ------------------------------------------------------------------------------------------------------
-function beamBlocks(context: ViewContext, { tag, scannerHeightM, verticalBeamDeg, meets }: RadarBeam): readonly Block[] {
+function beamBlocks(context: ViewContext, { tag, scannerHeightM, verticalBeamDeg, meets, gap }: RadarBeam): readonly Block[] {
   const known = scannerHeightM !== null && verticalBeamDeg !== null
   return [
     { is: 'heading', text: `Beam of radar ${tag}`, anchor: `beam-${tag.toLowerCase()}` },
@@ -58,11 +58,11 @@ function beamBlocks(context: ViewContext, { tag, scannerHeightM, verticalBeamDeg
         is: 'paragraph' as const,
         text: [
           'The beam turns all round, ', say('verticalBeamDeg', verticalBeamDeg / 2), ' up and down from level, ', say('scannerHeightM', scannerHeightM, context.vessel),
-          ' above the waterline. What stands in it throws a shadow and takes the pulses at full strength. How near the water it sees, and what hides it, is under ', linkTo(fixedPages.placement, 'Placement'), '.',
+          ' above the waterline. What stands in it throws a shadow and takes the pulses at full strength. Blind sectors behind masts and structures, and how near the water is seen, are under ', linkTo(fixedPages.placement, 'Placement'), '.',
         ],
       },
       beamTable(context, tag, meets),
-    ] : []),
+    ] : [{ is: 'paragraph' as const, text: [`What stands in its beam is not assessed: ${gap}.`] }]),
   ]
 }
 
@@ -73,9 +73,9 @@ const beamTable = (context: ViewContext, tag: string, meets: readonly BeamMeetin
   level: ({ inside }) => (inside ? 'warning' : null),
   columns: [
     { title: 'What', width: 'text', cell: met => context.named(met.tag) },
+    { title: 'Beam', width: 'short', cell: ({ inside }) => [verdict(inside ? 'warning' : 'good', inside ? 'in the beam' : 'clear of it')] },
     { title: 'Horizontal', width: 'number', cell: ({ horizontalM }) => [say('horizontalM', horizontalM, context.vessel)] },
     { title: 'Angle', width: 'short', cell: ({ elevationDeg }) => [elevationDeg === 0 ? 'level' : `${say('elevationDeg', Math.abs(elevationDeg))} ${elevationDeg > 0 ? 'up' : 'down'}`] },
-    { title: 'Beam', width: 'short', cell: ({ inside }) => [verdict(inside ? 'warning' : 'good', inside ? 'in the beam' : 'clear of it')] },
   ],
   note: ['Angle from level to the nearest part of what stands there: atan(difference in height / horizontal distance). Of a person, from feet to head.'],
 })
