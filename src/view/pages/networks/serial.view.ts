@@ -9,7 +9,7 @@ import type { ViewContext } from '../../context.js'
 import { findingCards } from '../../finding-cards.js'
 import { byTag, tableOf } from '../../tables.js'
 import { dash, joined, muted, notRecorded, orDash, strong, verdict } from '../../text.js'
-import type { Block, Facts, Page, Table, Text } from '../../view-model.js'
+import type { Block, Facts, Page, Schedule, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 import { lossBlocks } from '../fault-blocks.js'
 import { networkTrail } from './network-parts.js'
@@ -32,6 +32,14 @@ export function serialPage(context: ViewContext, link: SerialLink): Page {
     printed: null,
   }
 }
+
+/** Every wire of every link, for machines. */
+export const serialWireSchedule = ({ vessel }: ViewContext): Schedule => ({
+  file: 'serial-wires.csv',
+  columns: ['Link', 'Signal', 'From', 'Terminal there', 'Cable', 'Core', 'To', 'Terminal of that'],
+  rows: vessel.serialLinks.toSorted(byTag).flatMap(link => link.wires.map(({ signal, from, to, cableTag, core }) =>
+    [link.tag, signal, from.tag, from.terminal ?? '', cableTag ?? '', core ?? '', to.tag, to.terminal ?? ''])),
+})
 
 /** For whoever adds a device: what each line still has room for. */
 export function serialRoomTable(context: ViewContext): Table {
