@@ -62,6 +62,13 @@ describe('page of a serial link', () => {
     expect(words).not.toContain('What still fits')
   })
 
+  // 384 − 219 is 2.012 times 82; 384 − 380 a twentieth of it.
+  it.each([[219, '2 times a second.'], [142, '2.9 times a second.'], [380, 'less than once in 10 s.'], [384, 'Nothing more should be put on it.']])('%i characters a second leave room for one more sentence %s', (length, words) => {
+    const { serialLinks } = boat()
+    const full = boat({ serialLinks: [{ ...serialLinks[0]!, standard: 'other', sentences: [{ formatter: 'PXYZ', lengthCharacterCount: length, ratePerS: 1 }] }] })
+    expect(wordsOn(pageOf('S1', full))).toContain(words)
+  })
+
   it('is in the record wire by wire, for machines', () => {
     expect(serialWireSchedule(contextOf(boat())).rows).toEqual([['S1', 'A', 'B1', '1', 'W1', 'white', 'K1', '3'], ['S1', 'B', 'B1', '2', 'W1', '', 'K1', '4']])
   })

@@ -73,7 +73,11 @@ function summary(context: ViewContext, link: SerialLink, line: SerialLine): Bloc
   return { is: 'paragraph', text: [...who, ...full, ...fits] }
 }
 
-const timesASecond = (perS: number): string => `${sayForWorking('ratePerS', perS, 'result').replace(/\u00A0.*$/, '')} times a second`
+/** Cut off, not rounded, at a tenth: it must still fit. */
+function timesASecond(perS: number): string {
+  const tenths = Math.floor(perS * 10 + 1e-9)
+  return tenths === 0 ? 'less than once in 10 s' : `${tenths / 10} times a second`
+}
 
 function facts(context: ViewContext, link: SerialLink, { planned, missing, drive }: SerialLine): Facts {
   return {
@@ -113,7 +117,7 @@ function endTable(context: ViewContext, link: SerialLink, { listeners, drive }: 
     empty: '',
     note: ['Current: what the talker can drive, and what each listener takes of it. Where none is recorded, 15 mA and 2 mA, from memory of IEC 61162-1.'],
     columns: [
-      { title: 'Part', width: 'short', cell: ({ part }) => [part] },
+      { title: 'Part', width: 'tag', cell: ({ part }) => [part] },
       { title: 'Item', width: 'text', cell: ({ end }) => context.named(end.tag) },
       { title: 'Connector', width: 'tag', cell: ({ end }) => orDash(end.terminal) },
       { title: 'Rates it can have', width: 'short', cell: ({ port }) => (port === null || port.baudRates.length === 0 ? [notRecorded] : [port.baudRates.join(', ')]) },
