@@ -4,6 +4,7 @@ import { cablesTable, labelText, wirewayTable } from './pages/cables.view.js'
 import { circuitTable } from './pages/circuits.view.js'
 import { measurementTable } from './pages/commissioning-measured.js'
 import { equipmentTable } from './pages/equipment.view.js'
+import { serialWireSchedule } from './pages/networks/serial.view.js'
 import { panelsTable } from './pages/panels.view.js'
 import { settingsSchedule, softwareTable } from './pages/record/configuration.view.js'
 import { byTag, scheduleOf } from './tables.js'
@@ -20,6 +21,7 @@ export function schedules(context: ViewContext): readonly Schedule[] {
     scheduleOf('measurements.csv', measurementTable(context)),
     scheduleOf('software.csv', softwareTable(context)),
     settingsSchedule(context),
+    serialWireSchedule(context),
     {
       file: 'labels.csv',
       columns: ['Cable', 'End', 'Label'],

@@ -15,7 +15,7 @@ import { panelsTable } from './panels.view.js'
 import { distressLink, hasDistressCard } from './record/distress-card.view.js'
 
 export function homePage(context: ViewContext): Page {
-  const { vessel, findings } = context
+  const { vessel, results, findings } = context
   const open = findings.filter(({ severity }) => severity === 'error').length
   const cards: readonly [string, string, string][] = [
     ['Find by tag or name', fixedPages.find, 'Which fuse, where it is, which cable. Start here when something is dead.'],
@@ -30,6 +30,7 @@ export function homePage(context: ViewContext): Page {
     ['Mains and shore power', fixedPages.acSupply, 'Connecting, what may run at once, residual-current protection.'],
     ['Load analysis and energy', fixedPages.energy, 'How long the batteries last, and what charges them.'],
     ['Data networks', fixedPages.networks, 'Ethernet and CAN bus, port by port.'],
+    ...(results.configuration.byItem.size === 0 ? [] : [['Configuration record', fixedPages.configuration, 'Before a device is replaced: its software, and what to set on the new one.'] as [string, string, string]]),
     ['Cables and labels', fixedPages.cables, 'Any label to both of its ends.'],
     ['Spare capacity', fixedPages.spareCapacity, 'Before you add something: spare ways, current left, free ports and tees.'],
     ['Commissioning', fixedPages.commissioning, 'What was measured, and test sheets for what is still to be.'],

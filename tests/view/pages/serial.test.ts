@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { blankPort } from '../../../src/model/blank.js'
 import type { Vessel } from '../../../src/model/vessel.js'
 import { spareCapacityPage } from '../../../src/view/pages/spare-capacity.view.js'
-import { serialPage } from '../../../src/view/pages/networks/serial.view.js'
+import { serialPage, serialWireSchedule } from '../../../src/view/pages/networks/serial.view.js'
 import { anEnd, anEquipment, aSerialLink, aVessel } from '../../support/vessel-builder.js'
 import { cellsOf, contextOf, tableIn, tablesOf, wordsOn, workingsOf } from './support.js'
 
@@ -60,6 +60,17 @@ describe('page of a serial link', () => {
     const words = wordsOn(pageOf('S1', boat({ serialLinks: [{ ...serialLinks[0]!, sentences: [{ formatter: 'AIVDM', lengthCharacterCount: null, ratePerS: null }] }] })))
     expect(words).toContain('Line in use not assessed no rate of AIVDM is recorded, and none is usual')
     expect(words).not.toContain('What still fits')
+  })
+
+  // 384 − 219 is 2.012 times 82; 384 − 380 a twentieth of it.
+  it.each([[219, '2 times a second.'], [142, '2.9 times a second.'], [380, 'less than once in 10 s.'], [384, 'Nothing more should be put on it.']])('%i characters a second leave room for one more sentence %s', (length, words) => {
+    const { serialLinks } = boat()
+    const full = boat({ serialLinks: [{ ...serialLinks[0]!, standard: 'other', sentences: [{ formatter: 'PXYZ', lengthCharacterCount: length, ratePerS: 1 }] }] })
+    expect(wordsOn(pageOf('S1', full))).toContain(words)
+  })
+
+  it('is in the record wire by wire, for machines', () => {
+    expect(serialWireSchedule(contextOf(boat())).rows).toEqual([['S1', 'A', 'B1', '1', 'W1', 'white', 'K1', '3'], ['S1', 'B', 'B1', '2', 'W1', '', 'K1', '4']])
   })
 
   it('stands with the spare capacity: what still fits, and how many may still listen', () => {

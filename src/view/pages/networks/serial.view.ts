@@ -9,7 +9,7 @@ import type { ViewContext } from '../../context.js'
 import { findingCards } from '../../finding-cards.js'
 import { byTag, tableOf } from '../../tables.js'
 import { dash, joined, muted, notRecorded, orDash, strong, verdict } from '../../text.js'
-import type { Block, Facts, Page, Table, Text } from '../../view-model.js'
+import type { Block, Facts, Page, Schedule, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 import { lossBlocks } from '../fault-blocks.js'
 import { networkTrail } from './network-parts.js'
@@ -32,6 +32,14 @@ export function serialPage(context: ViewContext, link: SerialLink): Page {
     printed: null,
   }
 }
+
+/** Every wire of every link, for machines. */
+export const serialWireSchedule = ({ vessel }: ViewContext): Schedule => ({
+  file: 'serial-wires.csv',
+  columns: ['Link', 'Signal', 'From', 'Terminal there', 'Cable', 'Core', 'To', 'Terminal of that'],
+  rows: vessel.serialLinks.toSorted(byTag).flatMap(link => link.wires.map(({ signal, from, to, cableTag, core }) =>
+    [link.tag, signal, from.tag, from.terminal ?? '', cableTag ?? '', core ?? '', to.tag, to.terminal ?? ''])),
+})
 
 /** For whoever adds a device: what each line still has room for. */
 export function serialRoomTable(context: ViewContext): Table {
@@ -65,7 +73,11 @@ function summary(context: ViewContext, link: SerialLink, line: SerialLine): Bloc
   return { is: 'paragraph', text: [...who, ...full, ...fits] }
 }
 
-const timesASecond = (perS: number): string => `${sayForWorking('ratePerS', perS, 'result').replace(/\u00A0.*$/, '')} times a second`
+/** Cut off, not rounded, at a tenth: it must still fit. */
+function timesASecond(perS: number): string {
+  const tenths = Math.floor(perS * 10 + 1e-9)
+  return tenths === 0 ? 'less than once in 10 s' : `${tenths / 10} times a second`
+}
 
 function facts(context: ViewContext, link: SerialLink, { planned, missing, drive }: SerialLine): Facts {
   return {
@@ -105,7 +117,7 @@ function endTable(context: ViewContext, link: SerialLink, { listeners, drive }: 
     empty: '',
     note: ['Current: what the talker can drive, and what each listener takes of it. Where none is recorded, 15 mA and 2 mA, from memory of IEC 61162-1.'],
     columns: [
-      { title: 'Part', width: 'short', cell: ({ part }) => [part] },
+      { title: 'Part', width: 'tag', cell: ({ part }) => [part] },
       { title: 'Item', width: 'text', cell: ({ end }) => context.named(end.tag) },
       { title: 'Connector', width: 'tag', cell: ({ end }) => orDash(end.terminal) },
       { title: 'Rates it can have', width: 'short', cell: ({ port }) => (port === null || port.baudRates.length === 0 ? [notRecorded] : [port.baudRates.join(', ')]) },
