@@ -10,11 +10,10 @@ import type { Entry } from './schema/kinds.js'
 const usualHeadHeightM = 1.8
 
 export function canBusOf(bus: Entry<'can-buses'>): CanBus {
-  const backbone = bus.backbone.map(elementOf)
+  const protocol = bus.protocol ?? 'nmea 2000'
   return {
-    tag: bus.tag, name: bus.name, purpose: bus.purpose ?? null, backbone,
-    protocol: bus.protocol ?? 'nmea 2000',
-    suppliesDevices: bus['supplies-devices'] ?? backbone.some(({ kind }) => kind === 'power'),
+    tag: bus.tag, name: bus.name, purpose: bus.purpose ?? null, backbone: bus.backbone.map(elementOf), protocol,
+    suppliesDevices: bus['supplies-devices'] ?? protocol === 'nmea 2000',
     backboneMaxM: bus['backbone-max'] ?? null,
   }
 }

@@ -49,7 +49,7 @@ export function dataFacts(vessel: Vessel, made: Facts, supply: Supply): Data {
     for (const circuitTag of feeds) ground(fed, [supply.feedsBus(circuitTag, bus)])
     if (feeds.length === 0) {
       ground(fed, [])
-      made.notAssessed(bus.tag, 'no circuit that feeds it is recorded, so it counts as fed')
+      if (bus.suppliesDevices) made.notAssessed(bus.tag, 'no circuit that feeds it is recorded, so it counts as fed')
     }
     const whole = derived()
     ground(whole, [fed, sound(bus.tag), ...bus.backbone.map(part => sound(partTag(part)))])

@@ -113,7 +113,7 @@ export const antennaNearTransmitter: FindingKind<{ distanceM: number }> = {
 export const antennaCrossesBeam: FindingKind<{}> = {
   id: 'RAD303', name: 'antenna-crosses-radar-beam', since, retired, severity: 'note',
   meaning: 'An antenna stands in the beam of a radar. It throws a narrow shadow and may pick up the pulses.',
-  message: ({ subject, context }) => `Radar ${subject.id}: in its beam stand ${context?.['antennas']}`,
+  message: ({ subject, context }) => `Radar ${subject.id}: its beam is crossed by ${context?.['antennas']}`,
   remedy: () => 'Keep antennas out of the beam where there is a choice.',
 }
 

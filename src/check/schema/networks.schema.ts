@@ -26,7 +26,7 @@ export const canBusSchema = z.strictObject({
   name: text('Name of the bus.'),
   purpose: text('What it is for.').optional(),
   protocol: oneOf(['nmea 2000', 'j1939'], 'What is spoken on it; nmea 2000 when left out.').optional(),
-  'supplies-devices': yesNo('Whether the backbone supplies its devices; when left out, true where it has a power insertion point.').optional(),
+  'supplies-devices': yesNo('Whether the backbone supplies its devices; when left out, true but for j1939.').optional(),
   'backbone-max': quantity('length', 'Largest length of the backbone, where another rule than the usual one holds for its cable.').optional(),
   backbone: z.array(backboneElementSchema).describe('Everything along the backbone, in order, from one terminator to the other.'),
 })

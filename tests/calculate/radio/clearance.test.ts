@@ -87,7 +87,7 @@ describe('the beam of a radar', () => {
   it('meets a whip that reaches up into it, which is a note, and one for all of them', () => {
     const vessel = aVessel({ equipment: [scanner('B1', [4, 0, 5]), whip('T1', [4, 2, 4], { lengthM: 0.5 }), whip('T2', [4, -2, 4], { lengthM: 0.6 }), whip('T3', [4, -4, 3], { lengthM: 4 })] })
     expect(idsOf(radioOf(vessel))).toEqual(['RAD303 B1'])
-    expect(radioOf(vessel).findings[0]!.message).toBe('Radar B1: in its beam stand T2 and T3')
+    expect(radioOf(vessel).findings[0]!.message).toBe('Radar B1: its beam is crossed by T2 and T3')
   })
   it('of unknown height is not assessed', () => {
     for (const [vessel, reason] of [[aVessel({ equipment: [scanner('B1', null)] }), 'its position is not recorded'], [aVessel({ equipment: [scanner('B1', [4, 0, 5], { verticalBeamDeg: null })] }), 'the height of its beam is not recorded']] as const) {
