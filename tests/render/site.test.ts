@@ -43,10 +43,14 @@ describe('site', () => {
 
   it('rewrites links in drawings and in Markdown', () => {
     expect(home).toContain('<svg role="img"><a href="equipment/p1/index.html">')
+    expect(home).toContain('<svg role="group"><a href="equipment/p1/index.html">')
+    expect(manual).toContain('<svg role="group"><a href="#equipment-p1">')
     expect(home).toContain('<a href="equipment/p1/index.html">a link</a>')
     expect(manual).toContain('<svg role="img"><a href="#equipment-p1">')
     expect(manual).not.toContain('asfitted:')
   })
+
+  it('sets narrow drawings side by side', () => expect(home).toContain('<figure class="own-drawing narrow" id="own">'))
 
   it('shows HTML in the data as text', () => {
     expect(home).toContain('&lt;b&gt;HTML&lt;/b&gt;')

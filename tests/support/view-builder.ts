@@ -14,6 +14,7 @@ export const everyBlock: readonly Block[] = [
   { is: 'table', id: 'no-rows', caption: 'Spare parts', empty: 'None is recorded.', note: null, columns: [], rows: [] },
   { is: 'diagram', id: 'drawn', about: null, caption: 'A diagram', mermaid: 'flowchart LR\n a', description: ['F1 feeds P1.'] },
   { is: 'diagram', id: 'not-drawn', about: null, caption: 'Another diagram', mermaid: 'flowchart LR\n a', description: ['F2 feeds P1.'] },
+  { is: 'drawing', id: 'own', narrow: true, caption: 'An own drawing', svg: '<svg role="group"><a href="asfitted:equipment/p1"><text>P1</text></a></svg>', description: ['P1 on the backbone.'] },
   { is: 'callout', signal: 'WARNING', title: 'Mains voltage', markdown: 'Switch off first.' },
   {
     is: 'working', title: 'Voltage drop', formula: String.raw`\Delta U = \frac{0.0164\,I\,L}{S}`,

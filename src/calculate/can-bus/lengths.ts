@@ -17,6 +17,8 @@ export function lengthsOf(bus: CanBus, backbone: Backbone): BusLengths {
   const drops = backbone.stations.flatMap(({ part, drop }) => (drop === null || drop.lengthM === null ? [] : [{ teeTag: part.tag, cableTag: drop.cableTag, lengthM: drop.lengthM }]))
   const dropsTogetherM = drops.reduce((sum, { lengthM }) => sum + lengthM, 0)
   const undropped = backbone.stations.filter(({ device, drop }) => device !== null && drop === null).map(({ device }) => device!.tag)
+  const there = new Set(segmentsOf(backbone).map(({ cableTag }) => cableTag))
+  const takenOut = bus.backbone.flatMap(part => (part.kind === 'segment' && !there.has(part.cableTag) ? [part.cableTag] : []))
   const unmeasured = backbone.stations.flatMap(({ drop }) => (drop !== null && drop.lengthM === null ? [drop.cableTag] : []))
   return {
     backbone: outcome,
@@ -26,6 +28,7 @@ export function lengthsOf(bus: CanBus, backbone: Backbone): BusLengths {
     dropsComparison: rules.dropsTogetherM === null ? null : compare('dropsTogetherM', dropsTogetherM, rules.dropsTogetherM),
     devices: compare('deviceCount', devicesOf(backbone).length, rules.devices),
     missing: [
+      ...(takenOut.length === 0 ? [] : [`${inWords(takenOut)} of the backbone ${takenOut.length === 1 ? 'is' : 'are'} marked as removed`]),
       ...(outcome.status === 'computed' ? [] : [outcome.reason]),
       ...(limit === null ? [`the kind of bus cable is not recorded for ${inWords(kindless(backbone))}`] : []),
       ...(undropped.length === 0 ? [] : [`no drop cable is recorded for ${inWords(undropped)}`]),

@@ -99,13 +99,13 @@ function hungText({ cable, length, item, beside, name }: NonNullable<DrawnStatio
   ]
 }
 
-/** Told apart by shape: a bar ends the backbone, a square feeds it, a gap parts the supply, a dot is a tee. */
+/** Told apart by shape: a bar ends the backbone, a square feeds it, a dot is a tee; where the supply is parted only a thin line goes on, the data. */
 function mark(kind: DrawnStation['kind'], y: number): string {
   switch (kind) {
     case 'tee': return element('circle', { class: 'mark', cx: spine, cy: y, r: 4.5 })
     case 'power': return element('rect', { class: 'mark filled', x: spine - 6, y: y - 6, width: 12, height: 12 })
     case 'terminator': return element('rect', { class: 'mark filled', x: spine - 8, y: y - 3.5, width: 16, height: 7 })
-    case 'isolator': return element('rect', { class: 'gap', x: spine - 7, y: y - 5, width: 14, height: 10 }) + [-5, 5].map(d => line('drop', spine - 9, y + d, spine + 9, y + d)).join('')
+    case 'isolator': return element('rect', { class: 'gap', x: spine - 7, y: y - 5, width: 14, height: 10 }) + [-5, 5].map(d => line('drop', spine - 9, y + d, spine + 9, y + d)).join('') + line('drop', spine, y - 5, spine, y + 5)
   }
 }
 

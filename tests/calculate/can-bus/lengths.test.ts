@@ -31,6 +31,11 @@ describe('length of a backbone', () => {
     const boat = busBoat({ along: ends('P1', 5, power('X0')), devices: plain })
     expect(busIn({ ...boat, cables: boat.cables.map(cable => (cable.tag === 'W1' ? { ...cable, lengthM: null } : cable)) }).lengths.missing).toEqual(['the length of W1 is not known'])
   })
+  it('is not passed where a cable of it has been taken out', () => {
+    const boat = busBoat({ along: ends('P1', 5, power('X0'), 3), devices: plain })
+    const without = { ...boat, cables: boat.cables.map(cable => (cable.tag === 'W1' ? { ...cable, status: 'removed' as const } : cable)) }
+    expect(busIn(without).lengths.missing).toEqual(['W1 of the backbone is marked as removed'])
+  })
   it('says which drops are not recorded', () => {
     expect(busIn(busBoat({ along: ends('P1', power('X0')), devices: { P1: { drop: null } } })).lengths.missing).toEqual(['no drop cable is recorded for P1'])
   })

@@ -96,6 +96,10 @@ describe('a CAN bus that is not in order', () => {
     expect(fact(boat, 'Supply')).toMatch(/^Split supply: 2 parts, parted by X9\. End-fed at X0 .* End-fed at X8, 13\.80 V there/)
     expect(cellsOf(tableIn(pageOf(boat), 'tees-2')).map(([tag]) => tag)).toEqual(['X2'])
   })
+  it('names the zone of a free tee', () => {
+    const boat = { ...good, canBuses: good.canBuses.map(bus => ({ ...bus, backbone: bus.backbone.map(part => (part.kind === 'tee' && part.tag === 'X4' ? { ...part, zoneTag: 'Z1' } : part)) })) }
+    expect(fact(boat, 'Room left')).toContain('Free: X4 (Zone Z1).')
+  })
   it('without supply through the backbone says so and asks for one', () => {
     const boat = busBoat({ along: ends('P1'), devices: { P1: { len: null, drop: 1, sends: [aMessage(61444)] } } })
     const engine = { ...boat, canBuses: boat.canBuses.map(bus => ({ ...bus, suppliesDevices: false, protocol: 'j1939' as const })) }

@@ -30,7 +30,7 @@ function drawnStation(context: ViewContext, result: BusResult, station: Station,
   const bare = { kind: part.kind, tag: part.tag, zone, beneath: null, hung: null, words: null }
   switch (part.kind) {
     case 'terminator': return { ...bare, words: `terminator, ${sayForWorking('resistanceOhm', part.resistanceOhm ?? 120)}` }
-    case 'isolator': return { ...bare, words: 'power isolator: the supply ends here' }
+    case 'isolator': return { ...bare, words: 'power isolator: supply ends, data go on' }
     case 'power': return {
       ...bare, beneath: voltageText(insertionV(result, part.tag)), words: part.circuitTag === null ? 'power insertion, no circuit recorded' : null,
       hung: part.circuitTag === null ? null : { ...onDrop(context, part.dropCableTag), item: label(context, part.circuitTag), beside: 'feeds', name: context.nameOf(part.circuitTag) ?? '' },

@@ -25,10 +25,9 @@ export function loadBlocks(context: ViewContext, { load, alike }: BusResult): re
 const worstOf = ({ load }: MessageLoad): number => (load.status === 'computed' ? load.output.worstBitPerS : 0)
 /** What sends once a minute takes next to nothing. */
 const leastPercent = 0.1
-function share(bitPerS: number): string {
-  const sharePercent = (100 * bitPerS) / bitRateBitPerS
-  return sharePercent > 0 && sharePercent < leastPercent ? `under ${say('sharePercent', leastPercent)}` : say('sharePercent', sharePercent)
-}
+export const loadText = (loadPercent: number): string =>
+  (loadPercent > 0 && loadPercent < leastPercent ? `under ${say('loadPercent', leastPercent)}` : say('loadPercent', loadPercent))
+const share = (bitPerS: number): string => loadText((100 * bitPerS) / bitRateBitPerS)
 const through = (context: ViewContext, throughTags: readonly string[]): Text => (throughTags.length === 0 ? [] : [muted(' through '), ...joined(throughTags.map(tag => [context.tag(tag)]))])
 
 const deviceTable = (context: ViewContext, devices: readonly DeviceLoad[]): Table => tableOf(devices.toSorted((a, b) => b.worstBitPerS - a.worstBitPerS), {

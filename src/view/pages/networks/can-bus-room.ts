@@ -10,7 +10,7 @@ import type { Block, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 
 /** "One more device of LEN 4 fits at every tee but X124." */
-export function roomText({ vessel }: ViewContext, { room, bus }: BusResult): Text {
+export function roomText({ vessel, nameOf }: ViewContext, { room, bus, backbone }: BusResult): Text {
   const { tees, missing, devicesLeft, dropsLeftM, loadLeftPercent, freeTeeTags } = room
   const full = [
     ...(devicesLeft < 1 ? ['no further device is allowed'] : []),
@@ -19,7 +19,8 @@ export function roomText({ vessel }: ViewContext, { room, bus }: BusResult): Tex
   ]
   if (full.length > 0) return [`The bus is full: ${full.join(', ')}.`]
   const left = `Left: ${[counted(devicesLeft, 'device'), ...(dropsLeftM === null ? [] : [`${say('dropsLeftM', dropsLeftM, vessel)} of drops`]), ...(loadLeftPercent === null ? [] : [`${say('loadLeftPercent', loadLeftPercent)} of the load`])].join(', ')}.`
-  const free = freeTeeTags.length === 0 ? 'No tee is free: add one.' : `Free: ${inWords(freeTeeTags)}.`
+  const placed = backbone.stations.filter(({ part }) => freeTeeTags.includes(part.tag)).map(({ part: { tag, zoneTag } }) => (zoneTag === null ? tag : `${tag} (${nameOf(zoneTag) ?? zoneTag})`))
+  const free = placed.length === 0 ? 'No tee is free: add one.' : `Free: ${inWords(placed)}.`
   return [...supplyRoomText(bus.suppliesDevices, tees, missing), ` ${left} ${free}`]
 }
 

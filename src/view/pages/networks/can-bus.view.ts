@@ -15,7 +15,7 @@ import type { Block, Page, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 import { lossBlocks } from '../fault-blocks.js'
 import { backboneDrawingsOf, backboneTable } from './can-bus-backbone.js'
-import { loadBlocks } from './can-bus-load.js'
+import { loadBlocks, loadText } from './can-bus-load.js'
 import { roomBlocks, roomText } from './can-bus-room.js'
 import { feedText, supplyBlocks } from './can-bus-supply.js'
 import { networkTrail } from './network-parts.js'
@@ -66,7 +66,7 @@ function facts(context: ViewContext, result: BusResult): readonly { readonly lab
     { label: 'Terminators', value: terminatorText(result) },
     ...bridgeEntries(context, result),
     { label: 'Data', value: load.total.status === 'computed' && load.messages.length > 0
-      ? [`${say('nominalLoadPercent', load.total.output.nominalLoadPercent)} of its capacity in use, ${say('worstLoadPercent', load.total.output.worstLoadPercent)} with every frame at its longest`, ...(load.missing.length === 0 ? [] : [muted(', and what is not recorded')])]
+      ? [`${loadText(load.total.output.nominalLoadPercent)} of its capacity in use, ${loadText(load.total.output.worstLoadPercent)} with every frame at its longest`, ...(load.missing.length === 0 ? [] : [muted(', and what is not recorded')])]
       : [muted('not assessed: what the devices send is not recorded')] },
   ]
 }
