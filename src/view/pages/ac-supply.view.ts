@@ -5,7 +5,6 @@ import { equipmentKind } from '../../references/equipment-kinds.js'
 import { say } from '../../units/format.js'
 import { assessCircuit, circuitVerdict, verdictMark } from '../assessment.js'
 import type { ViewContext } from '../context.js'
-import { findingCards } from '../finding-cards.js'
 import { sayOrDash } from '../say.js'
 import { fixedPages } from '../site-map.js'
 import { byTag, tableOf } from '../tables.js'
@@ -14,6 +13,7 @@ import type { Block, Page, Table, Text } from '../view-model.js'
 import { loadBlocks } from './ac-supply-loads.js'
 import { protectionBlocks } from './ac-supply-protection.js'
 import { stateText } from './ac-supply-state.js'
+import { foundBlocks } from './found-blocks.js'
 import { protectionText } from './circuit-parts.js'
 import { calloutOf } from './safety.view.js'
 
@@ -34,7 +34,7 @@ export function acSupplyPages(context: ViewContext): readonly Page[] {
       ...loadBlocks(context),
       ...protectionBlocks(context),
       ...circuitBlocks(context),
-      ...closingBlocks(context),
+      ...found(context),
     ],
   }]
 }
@@ -53,7 +53,7 @@ const hasAcCables = ({ cables, cableTypes }: ViewContext['vessel']): boolean => 
 
 /** Without a source on record there may still be mains voltage, and then its cautions hold. */
 const silentBlocks = (context: ViewContext): readonly Block[] =>
-  (hasAcCables(context.vessel) || context.results.acSupply.notAssessed.length > 0 ? [...cautionBlocks(context), ...closingBlocks(context)] : [])
+  (hasAcCables(context.vessel) || context.results.acSupply.notAssessed.length > 0 ? [...cautionBlocks(context), ...found(context)] : [])
 
 /** Those that say how to make mains voltage dead; how to connect shore power the page says itself. */
 const cautionKeys = ['mains-voltage', 'stored-charge']
@@ -172,19 +172,4 @@ function circuitBlocks(context: ViewContext): readonly Block[] {
   ]
 }
 
-function closingBlocks(context: ViewContext): readonly Block[] {
-  const { notAssessed } = context.results.acSupply
-  return [
-    { is: 'heading', text: 'What was found', anchor: 'findings' },
-    { is: 'findings', empty: 'Nothing was found to be wrong in what could be assessed.', findings: findingCards(context, context.findings.filter(({ id }) => id.startsWith('ACS'))) },
-    ...(notAssessed.length === 0 ? [] : [tableOf(notAssessed, {
-      id: 'ac-not-assessed',
-      caption: 'Not assessed',
-      empty: '',
-      columns: [
-        { title: 'What', width: 'text', cell: ({ subjectTag }) => context.named(subjectTag) },
-        { title: 'Because', width: 'text', cell: ({ reason }) => [reason] },
-      ],
-    })]),
-  ]
-}
+const found = (context: ViewContext): readonly Block[] => foundBlocks(context, { letters: 'ACS', notAssessed: context.results.acSupply.notAssessed })

@@ -84,7 +84,7 @@ describe('the page of an Ethernet network', () => {
     const bare = pageOf(networkVessel({ equipment: [aSwitch('N1', 0)], ethernetNetworks: [aNetwork({ tag: 'LAN', switchTags: ['N1', 'N9'] })] }))
     const words = wordsOn(bare)
     for (const line of ['Next free address not known', 'Way out none recorded', 'Longest link no length is known', 'Fullest link no stream is recorded']) expect(words).toContain(line)
-    expect(rows(bare, 'ethernet-not-assessed')).toEqual([['LAN Network LAN', 'addresses: the address range of the network is not recorded']])
+    expect(rows(bare, 'not-assessed-eth')).toEqual([['LAN Network LAN', 'addresses: the address range of the network is not recorded']])
   })
   it('tells of a ring, and what protects it', () => {
     const ring = (loopProtection: boolean | null) => wordsOn(pageOf(networkVessel({ equipment: [aSwitch('N1', 2, { loopProtection }), aSwitch('N2', 2)], cables: [link('W1', 'N1:1', 'N2:1'), link('W2', 'N1:2', 'N2:2')] })))

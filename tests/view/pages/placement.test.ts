@@ -90,7 +90,7 @@ describe('the page', () => {
   it('ends with the findings and what is not assessed, by reason', () => {
     expect(words).toContain('PLC102')
     const silent = pageOf({ ...boat, structures: [] })
-    expect(wordsOn(silent)).toContain('what hides navigation lights: no structure is recorded | Sandpiper')
+    expect(wordsOn(silent)).toContain('Sandpiper | what hides navigation lights: no structure is recorded')
   })
 })
 

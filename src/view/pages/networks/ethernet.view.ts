@@ -11,7 +11,7 @@ import { lossBlocks } from '../fault-blocks.js'
 import { addressBlocks } from './ethernet-addresses.js'
 import { fullest, isFree, lengthM, linkTable, loadTable, percentOf, portTable, streamTable } from './ethernet-links.js'
 import { powerBlocks, powerLeft } from './ethernet-power.js'
-import { ethernetFound } from './found-blocks.js'
+import { foundBlocks } from '../found-blocks.js'
 import { networkTrail, withDrawings } from './network-parts.js'
 
 export function ethernetPage(context: ViewContext, network: EthernetNetwork, diagrams: readonly Diagram[]): Page {
@@ -39,7 +39,7 @@ export function ethernetPage(context: ViewContext, network: EthernetNetwork, dia
       ...(worst === null ? [] : [workingOf(context, `The fullest link: ${worst.link.tag} from ${worst.from.tag} to ${worst.to.tag}`, worst.load.load)]),
       { is: 'paragraph', text: ringText(context, result) },
       ...addressBlocks(context, network, result),
-      ...ethernetFound(context, new Set([network.tag, ...result.memberTags, ...result.linkTags])),
+      ...foundBlocks(context, { letters: 'ETH', notAssessed: context.results.ethernet.notAssessed, about: new Set([network.tag, ...result.memberTags, ...result.linkTags]) }),
     ]),
   }
 }

@@ -11,7 +11,7 @@ import { counted, dash, joined, muted, notRecorded, orDash, orNotRecorded, verdi
 import type { Block, Facts, Page, Table, Text } from '../../view-model.js'
 import { protectionText } from '../circuit-parts.js'
 import { effectNames, thingPlace } from '../fault-words.js'
-import { ethernetFound } from './found-blocks.js'
+import { foundBlocks } from '../found-blocks.js'
 
 export function outsideLinkPages(context: ViewContext): readonly Page[] {
   const { wirelessNetworks, outsideLinks } = context.vessel
@@ -23,7 +23,7 @@ export function outsideLinkPages(context: ViewContext): readonly Page[] {
     lead: [`${counted(wirelessNetworks.length, 'wireless network')} on board, ${counted(outsideLinks.length, 'link')} to the outside. Passphrases are not on this page.`],
     printed: null,
     trail: [],
-    blocks: [...wirelessBlocks(context), ...outsideBlocks(context), ...ethernetFound(context, new Set([...wirelessNetworks, ...outsideLinks].map(({ tag }) => tag)))],
+    blocks: [...wirelessBlocks(context), ...outsideBlocks(context), ...foundBlocks(context, { letters: 'ETH', notAssessed: context.results.ethernet.notAssessed, about: new Set([...wirelessNetworks, ...outsideLinks].map(({ tag }) => tag)) })],
   }]
 }
 

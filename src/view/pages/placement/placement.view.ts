@@ -1,15 +1,14 @@
 /** Placement: compasses, navigation lights, radar, transducers, mass and moments, and what stands where. */
 import type { PositionReference } from '../../../model/results/placement.js'
-import { grouped } from '../../../model/lookup.js'
 import type { StandingPlace, Structure } from '../../../model/vessel.js'
 import { say } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
-import { findingCards } from '../../finding-cards.js'
 import { fixedPages } from '../../site-map.js'
 import { byTag, tableOf } from '../../tables.js'
-import { joined, muted } from '../../text.js'
+import { muted } from '../../text.js'
 import type { Block, Page, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
+import { foundBlocks } from '../found-blocks.js'
 import { compassBlocks } from './compass-blocks.js'
 import { lightBlocks } from './light-blocks.js'
 import { momentBlocks } from './moment-blocks.js'
@@ -26,7 +25,7 @@ export function placementPages(context: ViewContext): readonly Page[] {
     ...referenceBlocks(context),
     ...momentBlocks(context),
     ...structureBlocks(context),
-    ...closingBlocks(context),
+    ...closing(context),
   ]
   if (blocksFor(false).length === 0) return []
   return [{
@@ -99,23 +98,9 @@ function structureBlocks(context: ViewContext): readonly Block[] {
   ]
 }
 
-function closingBlocks(context: ViewContext): readonly Block[] {
+/** A vessel with nothing to place has no page, and none of this. */
+function closing(context: ViewContext): readonly Block[] {
   const { notAssessed, compasses, lights, radars, transducers } = context.results.placement
-  const findings = findingCards(context, context.findings.filter(({ id }) => id.startsWith('PLC')))
-  const looked = compasses.length + lights.lights.length + lights.required.length + radars.length + transducers.length > 0
-  return [
-    ...(looked || findings.length > 0 ? [
-      { is: 'heading' as const, text: 'What was found', anchor: 'findings' },
-      { is: 'findings' as const, empty: 'Nothing was found to be wrong in what could be assessed.', findings },
-    ] : []),
-    ...(notAssessed.length === 0 ? [] : [tableOf([...grouped(notAssessed, ({ reason }) => [reason])], {
-      id: 'placement-not-assessed',
-      caption: 'Not assessed',
-      empty: '',
-      columns: [
-        { title: 'Because', width: 'text', cell: ([reason]) => [reason] },
-        { title: 'For', width: 'text', cell: ([, gaps]) => joined(gaps.map(({ subjectTag }) => (subjectTag === context.vessel.identity.name ? [subjectTag] : context.named(subjectTag)))) },
-      ],
-    })]),
-  ]
+  const looked = compasses.length + lights.lights.length + lights.required.length + radars.length + transducers.length + notAssessed.length
+  return looked === 0 ? [] : foundBlocks(context, { letters: 'PLC', notAssessed })
 }

@@ -2,11 +2,10 @@
 import type { RadioResults } from '../../../model/results/radio.js'
 import { say } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
-import { findingCards } from '../../finding-cards.js'
 import { fixedPages } from '../../site-map.js'
-import { tableOf } from '../../tables.js'
 import { counted, joined } from '../../text.js'
 import type { Block, Page, Text } from '../../view-model.js'
+import { foundBlocks } from '../found-blocks.js'
 import { calloutOf } from '../safety.view.js'
 import { chainBlocks, chainWorkings } from './radio-chains.js'
 import { drawingBlocks } from './radio-drawing.js'
@@ -37,7 +36,7 @@ export function radioPages(context: ViewContext): readonly Page[] {
       ...exposureBlocks(context),
       ...skyBlocks(context),
       ...standingWaveBlocks(context),
-      ...closingBlocks(context),
+      ...foundBlocks(context, { letters: 'RAD', notAssessed: context.results.radio.notAssessed }),
       ...workingBlocks(context),
     ],
   }]
@@ -75,21 +74,4 @@ const joinedRange = (rangesNmi: readonly number[]): string =>
 function workingBlocks(context: ViewContext): readonly Block[] {
   const workings = [chainWorkings, rangeWorkings, exposureWorkings, skyWorkings, standingWaveWorkings].flatMap(of => of(context))
   return workings.length === 0 ? [] : [{ is: 'heading', text: 'The sums', anchor: 'sums' }, ...workings]
-}
-
-function closingBlocks(context: ViewContext): readonly Block[] {
-  const { notAssessed } = context.results.radio
-  return [
-    { is: 'heading', text: 'What was found', anchor: 'findings' },
-    { is: 'findings', empty: 'Nothing was found to be wrong in what could be assessed.', findings: findingCards(context, context.findings.filter(({ id }) => id.startsWith('RAD'))) },
-    ...(notAssessed.length === 0 ? [] : [tableOf(notAssessed, {
-      id: 'radio-not-assessed',
-      caption: 'Not assessed',
-      empty: '',
-      columns: [
-        { title: 'What', width: 'text', cell: ({ subjectTag }) => context.named(subjectTag) },
-        { title: 'Because', width: 'text', cell: ({ reason }) => [reason] },
-      ],
-    })]),
-  ]
 }
