@@ -1,13 +1,6 @@
-/** Entries about data networks, radio, placement and settings → records of the vessel. */
-import type {
-  BackboneElement, BusFacts, BusMessage, CanBus, Coax, CompassClass, Credential, EthernetNetwork, OutsideLink, Port, Radar, SerialLink, Setting, Stability, StandingPlace, Stream,
-  Structure, Transducer, Transmitter, WirelessNetwork,
-} from '../model/vessel.js'
-import { usualEditions } from '../model/edition.js'
-import type { Entry } from './schema/kinds.js'
-
-/** Height of a grown person standing. Common practice, no source. */
-const usualHeadHeightM = 1.8
+/** Entries about data networks → records of the vessel. */
+import type { BackboneElement, BusFacts, BusMessage, CanBus, EthernetNetwork, OutsideLink, Port, SerialLink, Stream, WirelessNetwork } from '../../model/vessel.js'
+import type { Entry } from '../schema/kinds.js'
 
 export function canBusOf(bus: Entry<'can-buses'>): CanBus {
   const protocol = bus.protocol ?? 'nmea 2000'
@@ -88,55 +81,4 @@ export const wirelessNetworkOf = (network: Entry<'wireless-networks'>): Wireless
 export const outsideLinkOf = (link: Entry<'outside-links'>): OutsideLink => ({
   tag: link.tag, name: link.name, purpose: link.purpose ?? null, kind: link.kind, equipmentTag: link.equipment ?? null, antennaTags: link.antennas ?? [],
   downMbitPerS: link.down ?? null, upMbitPerS: link.up ?? null, provider: link.provider ?? null, priorityNumber: link.priority ?? null, coverage: link.coverage ?? null,
-})
-
-// --- radio -----------------------------------------------------------------------------------------------------------
-export const transmitterOf = ({ service, port, power, frequency, duty }: NonNullable<Entry<'equipment'>['transmitters']>[number]): Transmitter =>
-  ({ service, terminal: port ?? null, powerW: power, frequencyMHz: frequency, dutyPercent: duty ?? null })
-
-export const radarOf = (radar: NonNullable<Entry<'equipment'>['radar']>): Radar => ({
-  frequencyMHz: radar.frequency ?? null, peakPowerW: radar['peak-power'] ?? null, pulseUs: radar.pulse ?? null, repetitionHz: radar.repetition ?? null,
-  meanPowerW: radar['mean-power'] ?? null, gainDbi: radar.gain ?? null, horizontalBeamDeg: radar['horizontal-beam'] ?? null,
-  verticalBeamDeg: radar['vertical-beam'] ?? null, safeDistanceM: radar['safe-distance'] ?? null,
-})
-
-export const coaxOf = ({ coax, attenuation }: Entry<'cable-types'>): Coax | null => (coax === undefined && attenuation === undefined ? null : {
-  kind: coax ?? null,
-  attenuation: (attenuation ?? []).map(({ frequency, loss }) => ({ frequencyMHz: frequency, lossDbPer100M: loss })).toSorted((a, b) => a.frequencyMHz - b.frequencyMHz),
-})
-
-// --- placement -------------------------------------------------------------------------------------------------------
-export const pointOf = ([forward, toPort, up]: readonly number[]): readonly [number, number, number] => {
-  if (forward === undefined || toPort === undefined || up === undefined) throw new Error('a position without three coordinates')
-  return [forward, toPort, up]
-}
-
-const usualCompassClass: Readonly<Record<string, CompassClass>> = { 'compass': 'steering', 'heading sensor': 'flux-gate', 'attitude and heading sensor': 'flux-gate' }
-export const compassClassOf = (given: CompassClass | undefined, kind: string): CompassClass | null => given ?? usualCompassClass[kind] ?? null
-
-export const transducerOf = (transducer: NonNullable<Entry<'equipment'>['transducer']>, offset: Entry<'equipment'>['depth-offset']): Transducer => ({
-  frequencyKHz: transducer.frequency ?? null, powerW: transducer.power ?? null, beamDeg: transducer.beam ?? null,
-  beamAcrossDeg: transducer['beam-across'] ?? null, blindM: transducer.blind ?? null,
-  depthOffset: offset === undefined ? null : { reads: offset.reads, offsetM: offset.offset },
-})
-
-export const stabilityOf = (vessel: Entry<'vessel'>): Stability => ({
-  centreOfGravityM: vessel['centre-of-gravity'] === undefined ? null : pointOf(vessel['centre-of-gravity']),
-  metacentricHeightM: vessel['metacentric-height'] ?? null,
-  includesEquipment: vessel['displacement-includes-equipment'] ?? null,
-  gunwaleHeightM: vessel['gunwale-height'] ?? null,
-})
-
-export const structureOf = ({ tag, name, from, to, notes }: Entry<'structures'>): Structure => ({ tag, name, fromM: pointOf(from), toM: pointOf(to), notes: notes ?? null })
-
-export const standingPlaceOf = (place: Entry<'standing-places'>): StandingPlace =>
-  ({ tag: place.tag, name: place.name, zoneTag: place.zone ?? null, positionM: pointOf(place.position), headHeightM: place['head-height'] ?? usualHeadHeightM })
-
-// --- settings --------------------------------------------------------------------------------------------------------
-export const settingOf = ({ item, name, value, menu, date, by, notes }: Entry<'settings'>): Setting =>
-  ({ itemTag: item, name, value, menu: menu ?? null, date: date ?? null, by: by ?? null, notes: notes ?? null })
-
-export const credentialOf = (credential: Entry<'credentials'>): Credential => ({
-  itemTag: credential.item, name: credential.name, user: credential.user ?? null, secret: credential.secret ?? null, keptAt: credential['kept-at'] ?? null,
-  editions: credential.editions ?? usualEditions, withheld: false,
 })
