@@ -1,179 +1,45 @@
-/** The answer of `asfitted reserve` for a person, with every sum as it can be redone by hand. */
+/** The answer of `asfitted reserve` for a person: a part for each thing that was asked, and what to mind. */
 import type { Examined } from '../build.js'
-import { abycConstant } from '../calculate/conductors/voltage-drop-by-abyc-constant.calc.js'
-import { isoConstantOhmMm2PerM } from '../calculate/conductors/voltage-drop-by-iso-constant.calc.js'
-import type { NewCircuit } from '../calculate/reserve/new-circuit.js'
-import type { PlaceAnswer, PlaceRequest } from '../calculate/reserve/places-for.js'
-import { lookup } from '../model/lookup.js'
-import type { DropStep } from '../model/results.js'
-import type { FeederChange } from '../model/results/reserve.js'
-import type { SupplyForm } from '../model/vessel.js'
-import type { Basis } from '../references/basis/basis.js'
-import { cite } from '../references/bibliography.js'
-import type { Quantities } from '../units/quantity.js'
-import { say, sayAgainst, sayForWorking, saySize, saySizeBoth } from '../units/format.js'
+import { bestOf } from '../calculate/reserve/verdicts.js'
+import type { ReserveVerdict } from '../model/results/reserve.js'
+import type { Tag } from '../model/vessel.js'
+import { type BusPart, busText } from './reserve-bus-text.js'
+import { type CircuitPart, circuitText } from './reserve-circuit-text.js'
+import { type Lines, withName } from './reserve-lines.js'
+import { type NetworkPart, networkText } from './reserve-network-text.js'
 
-export const formInWords = (form: SupplyForm): string => (form === 'dc' ? 'd.c.' : 'a.c.')
-
-export function reserveText(examined: Examined, request: PlaceRequest, answers: readonly PlaceAnswer[]): string {
-  const otherVoltage = answers.filter(({ reserve }) => reserve.nominalVoltageV !== null && !sameSupply(reserve, request))
-  const asked = answers.filter(answer => !otherVoltage.includes(answer))
-  const open = asked.filter(({ verdict }) => verdict !== 'does not fit')
-  const closed = asked.filter(({ verdict }) => verdict === 'does not fit')
-  return `${[
-    ...head(examined, request),
-    ...(open.length === 0 ? ['', 'No panel, module or busbar can take it as it is.'] : ['', ...overview(examined, open)]),
-    ...open.flatMap((answer, i) => ['', ...answerLines(examined, request, answer, `${i + 1}. `)]),
-    ...(closed.length === 0 ? [] : ['', 'Does not fit:']),
-    ...closed.flatMap(answer => ['', ...closedLines(examined, answer)]),
-    ...(otherVoltage.length === 0 ? [] : ['', `Of another voltage: ${otherVoltage.map(({ pointTag, reserve }) => `${pointTag} (${supplyOf(reserve)})`).join(', ')}.`]),
-    '',
-    ...(request.form === 'ac' ? ['Mains voltage: residual-current protection, the protective conductor and the reactance of the cable are left out here.'] : []),
-    'A plan, not a permission: check starting currents, room in the conduits and the maker’s instructions; local codes and',
-    'licensed practice come first. Record what you add, and run asfitted check.',
-  ].join('\n')}\n`
+/** Null: not asked. */
+export interface ReserveAnswer {
+  readonly circuit: CircuitPart | null
+  readonly bus: BusPart | null
+  readonly network: NetworkPart | null
 }
 
-const sameSupply = ({ nominalVoltageV, supplyForm }: PlaceAnswer['reserve'], request: PlaceRequest): boolean =>
-  nominalVoltageV === request.nominalVoltageV && supplyForm === request.form
-const supplyOf = ({ nominalVoltageV, supplyForm }: PlaceAnswer['reserve']): string =>
-  `${say('nominalVoltageV', nominalVoltageV ?? 0)} ${formInWords(supplyForm ?? 'dc')}`
-
-function head({ vessel, basis, results }: Examined, request: PlaceRequest): readonly string[] {
-  const { zones, points, items } = lookup(vessel)
-  const name = (zones.get(request.atTag) ?? points.get(request.atTag) ?? items.get(request.atTag))?.name
-  const notes = [
-    `${request.loadClass} load`,
-    ...(request.continuous ? ['runs for hours'] : []),
-    ...(request.demandFactor === 1 ? [] : [`demand factor ${sayForWorking('demandFactor', request.demandFactor)} in the feeders above`]),
-  ]
-  const errorCount = results.findings.filter(({ severity }) => severity === 'error').length
+/** Of each part that was asked the best that there is. */
+export function verdictsOf({ circuit, bus, network }: ReserveAnswer): readonly { readonly part: string; readonly verdict: ReserveVerdict }[] {
   return [
-    `Where ${say('currentA', request.currentA)} at ${request.atTag}${name === undefined ? '' : ` (${name})`} can be taken from: ` +
-      `${say('nominalVoltageV', request.nominalVoltageV)} ${formInWords(request.form)}, ${notes.join(', ')}, by ${basis.title}.`,
-    ...(errorCount === 0 ? [] : [`The vessel as it is has ${errorCount === 1 ? 'an error' : `${errorCount} errors`}: run asfitted check, and mend that first.`]),
+    ...(circuit === null ? [] : [{ part: 'circuit', verdict: bestOf(circuit.places) }]),
+    ...(bus === null ? [] : [{ part: 'CAN bus', verdict: bestOf(bus.buses) }]),
+    ...(network === null ? [] : [{ part: 'network', verdict: bestOf(network.switches) }]),
   ]
 }
 
-/** The places in one line each. */
-function overview({ vessel }: Examined, answers: readonly PlaceAnswer[]): readonly string[] {
-  const { items } = lookup(vessel)
-  const rows = answers.map(({ pointTag, verdict, circuit, protection }, i) => [
-    `${i + 1}. ${pointTag} ${items.get(pointTag)?.name ?? ''}`,
-    verdict,
-    circuit?.run.length.status === 'computed' ? say('cableLengthM', circuit.run.length.output.cableLengthM, vessel) : '–',
-    circuit?.size == null ? '–' : saySize(circuit.size),
-    protection === null ? '–' : say('ratedCurrentA', protection.ratedCurrentA),
-    circuit?.drop == null ? '–' : say('voltageDropPercent', circuit.drop.voltageDropPercent),
-  ])
-  const table = [['', '', 'cable', 'conductor', 'protection', 'drop'], ...rows]
-  const widths = table[0]!.map((_, column) => Math.max(...table.map(row => row[column]!.length)))
-  return table.map(row => row.map((cell, column) => cell.padEnd(widths[column]!)).join('  ').trimEnd())
-}
-
-function answerLines(examined: Examined, request: PlaceRequest, answer: PlaceAnswer, bullet: string): readonly string[] {
-  const { reserve, circuit, feeders, daily } = answer
-  return [
-    ...titleLines(examined, answer, bullet),
-    ...labelled('ways free', [waysText(reserve)]),
-    ...(circuit === null ? [] : circuitLines(examined, request, answer, circuit)),
-    ...feeders.flatMap(feeder => labelled(`feeder ${feeder.circuitTag}`, feederText(feeder))),
-    ...(daily === null ? [] : labelled('each day', [dailyText(daily)])),
+export function reserveText(examined: Examined, atTag: Tag, answer: ReserveAnswer): string {
+  const { circuit, bus, network } = answer
+  const verdicts = verdictsOf(answer)
+  const errorCount = examined.results.findings.filter(({ severity }) => severity === 'error').length
+  const parts: readonly Lines[] = [
+    [
+      ...(verdicts.length < 2 ? [] : [`One device at ${withName(examined, atTag)}: ${verdicts.map(({ part, verdict }) => `${part} ${verdict}`).join(', ')}.`]),
+      ...(errorCount === 0 ? [] : [`The vessel as it is has ${errorCount === 1 ? 'an error' : `${errorCount} errors`}: run asfitted check, and mend that first.`]),
+    ],
+    circuit === null ? [] : circuitText(examined, circuit),
+    bus === null ? [] : busText(examined, bus),
+    network === null ? [] : networkText(examined, network),
+    [
+      'A plan, not a permission: check starting currents, room in the conduits and the maker’s instructions; local codes and',
+      'licensed practice come first. Record what you add, and run asfitted check.',
+    ],
   ]
-}
-
-/** Of a place that does not fit: why, and the feeders that are the reason. */
-const closedLines = (examined: Examined, answer: PlaceAnswer): readonly string[] => [
-  ...titleLines(examined, answer, '- '),
-  ...answer.feeders.filter(({ verdict }) => verdict === 'does not fit').flatMap(feeder => labelled(`feeder ${feeder.circuitTag}`, feederText(feeder))),
-]
-
-function titleLines({ vessel, results }: Examined, { pointTag, reserve, verdict, reasons }: PlaceAnswer, bullet: string): readonly string[] {
-  const { items } = lookup(vessel)
-  const source = results.feeding.byCircuit.get(reserve.chain[0] ?? '')?.sourceTag ?? null
-  const from = source === null ? '' : `, from ${source} ${items.get(source)?.name ?? ''}`
-  return [`${bullet}${pointTag} ${items.get(pointTag)?.name ?? ''}${from}: ${verdict}`, ...reasons.map(reason => `   because ${reason}`)]
-}
-
-/** A label and its lines, the further ones below the first. */
-const labelled = (label: string, lines: readonly string[]): readonly string[] =>
-  lines.map((line, i) => `   ${(i === 0 ? label : '').padEnd(14)} ${line}`)
-
-function waysText({ kind, freeWays }: PlaceAnswer['reserve']): string {
-  if (kind === 'busbar') return 'a fuse of its own at the busbar, if a stud is free'
-  if (freeWays === null) return 'not recorded'
-  return freeWays.length === 0 ? 'none' : freeWays.join(', ')
-}
-
-function circuitLines(examined: Examined, request: PlaceRequest, { protection, insulationC }: PlaceAnswer, circuit: NewCircuit): readonly string[] {
-  const { vessel, basis } = examined
-  const { run, size, choice, capacity, drop } = circuit
-  return [
-    ...labelled('cable', [lengthText(examined, run)]),
-    ...(size === null || choice === null ? []
-      : labelled('conductor', [`${saySizeBoth(size)}, insulation of ${say('insulationC', insulationC ?? 0, vessel)}; decided by: ${choice.governedBy}`])),
-    ...(drop === null ? [] : labelled('voltage drop', dropLines(basis, request, circuit, drop))),
-    ...(capacity?.outcome.status === 'computed' ? labelled('capacity', capacityLines(capacity.outcome, capacity.lookup)) : []),
-    ...(protection === null ? [] : labelled('protection', [protectionText(protection, capacity?.outcome)])),
-  ]
-}
-
-function lengthText({ vessel }: Examined, { length, wirewayTags }: NewCircuit['run']): string {
-  const by = wirewayTags.length === 0 ? 'within one place' : `by ${wirewayTags.join(', ')}`
-  if (length.status === 'not computed') return `not known: ${length.reason}`
-  if (length.status === 'declared') return `${say('cableLengthM', length.cableLengthM, vessel)} ${by}`
-  const { wirewayLengthM, tailLengthM } = length.input
-  return `${say('cableLengthM', length.output.cableLengthM, vessel)} ${by}: ${sayForWorking('wirewayLengthM', wirewayLengthM)} + 2 · ${sayForWorking('tailLengthM', tailLengthM)}`
-}
-
-/** The formulas of the two bases on one line. */
-const dropSums: Readonly<Record<Basis['dropMethod'], (input: Quantities) => string>> = {
-  'voltage-drop-by-iso-constant': q => `${isoConstantOhmMm2PerM} · ${inputOf(q, 'currentA')} · ${inputOf(q, 'conductorLengthM')} / ${inputOf(q, 'crossSectionMm2')}`,
-  'voltage-drop-by-abyc-constant': q => `${abycConstant} · ${inputOf(q, 'currentA')} · ${inputOf(q, 'conductorLengthFt')} / ${inputOf(q, 'conductorAreaCmil')}`,
-}
-const inputOf = (input: Quantities, name: string): string => sayForWorking(name, input[name]!)
-
-function dropLines(basis: Basis, { nominalVoltageV }: PlaceRequest, { feederDropV }: NewCircuit, drop: NonNullable<NewCircuit['drop']>): readonly string[] {
-  const own: DropStep = drop.steps.at(-1)!
-  const { actual, limit } = sayAgainst('voltageDropPercent', drop.voltageDropPercent, drop.comparison.limit.value)
-  const volts = (dropV: number): string => sayForWorking('voltageDropV', dropV, 'result')
-  return [
-    `${actual}, limit ${limit}: ${cite(drop.comparison.limit.citation)}`,
-    `new cable, out and back: ${dropSums[basis.dropMethod](own.byBasis.input)} = ${volts(own.byBasis.output.voltageDropV)}`,
-    `feeders above, with the load on: ${volts(feederDropV ?? 0)}; together ${volts(drop.voltageDropV)} of ${say('nominalVoltageV', nominalVoltageV)}`,
-    ...(drop.physicalDropPercent === null ? [] : [`by resistance of the warm conductors: ${say('physicalDropPercent', drop.physicalDropPercent)}`]),
-  ]
-}
-
-function capacityLines({ input, output }: { readonly input: Quantities; readonly output: Quantities }, conditions: readonly { readonly label: string; readonly text: string }[]): readonly string[] {
-  const sum = ['tableCurrentA', 'ambientFactor', 'bundleFactor'].map(name => inputOf(input, name)).join(' · ')
-  return [
-    `${say('currentCarryingCapacityA', output['currentCarryingCapacityA']!)} = ${sum} (table, ambient, bundle)`,
-    ...conditions.filter(({ label }) => label !== 'Row').map(({ label, text }) => `${label.toLowerCase()}: ${text}`),
-  ]
-}
-
-function protectionText({ device, ratedCurrentA, least }: NonNullable<PlaceAnswer['protection']>, capacity: NonNullable<NewCircuit['capacity']>['outcome'] | undefined): string {
-  const { continuousFactor, currentA } = least.input
-  const atMost = capacity?.status === 'computed' ? `, at most the capacity of ${say('currentCarryingCapacityA', capacity.output.currentCarryingCapacityA)}` : ''
-  return `${device} of ${say('ratedCurrentA', ratedCurrentA)}: at least ${continuousFactor} · ${sayForWorking('currentA', currentA)} = ` +
-    `${sayForWorking('currentA', least.output.leastRatedCurrentA)}${atMost}`
-}
-
-function feederText({ beforeCurrentA, afterCurrentA, least, missing, verdict }: FeederChange): readonly string[] {
-  const unknown = verdict === 'fits' ? [] : missing.map(reason => `not assessed: ${reason}`)
-  if (beforeCurrentA === null || afterCurrentA === null || least === null) return unknown
-  const { limitCurrentA, takenCurrentA } = least.margin.input
-  const sum = `${sayForWorking('limitCurrentA', limitCurrentA)} − ${sayForWorking('takenCurrentA', takenCurrentA)} = ${sayForWorking('marginCurrentA', least.margin.output.marginCurrentA)}`
-  return [
-    `${say('currentA', beforeCurrentA)} now, ${say('currentA', afterCurrentA)} with it; least margin, of ${least.of} ${least.tag}: ${sum}, ${least.within ? 'within' : 'too little'}`,
-    ...unknown,
-  ]
-}
-
-function dailyText({ batteryTag, charge, capacityAh }: NonNullable<PlaceAnswer['daily']>): string {
-  const { currentA, timeH } = charge.input
-  const share = capacityAh === null ? `; the capacity of ${batteryTag} is not recorded`
-    : `, ${say('sharePercent', (100 * charge.output.chargeAh) / capacityAh)} of the ${say('capacityAh', capacityAh)} of ${batteryTag}`
-  return `${sayForWorking('currentA', currentA)} · ${sayForWorking('timeH', timeH)} = ${sayForWorking('chargeAh', charge.output.chargeAh, 'result')}${share}`
+  return `${parts.filter(lines => lines.length > 0).map(lines => lines.join('\n')).join(verdicts.length < 2 ? '\n\n' : '\n\n\n')}\n`
 }

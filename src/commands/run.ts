@@ -4,7 +4,7 @@ import path from 'node:path'
 import { editions } from '../model/edition.js'
 import type { Edition } from '../model/vessel.js'
 import { PackRefused } from '../package/pack-folder.js'
-import type { ReserveOptions } from './reserve.js'
+import type { ReserveOptions } from './reserve-options.js'
 import { type ExitCode, exitCode, type Surroundings, Unusable } from './surroundings.js'
 
 /** Runs the command in `args` (without the program's own name) to its end. Never throws. */
@@ -86,15 +86,18 @@ function makeProgram(surroundings: Surroundings, ended: (code: ExitCode) => void
     })
 
   program.command('reserve')
-    .description('tell where a new load can be taken from: free ways, route, conductor, protection, and what is left in the feeders above')
+    .description('tell where a new load or device can be taken from, each with its sum: a circuit of its own, a CAN bus, a network port, or all three')
     .argument('<folder>', 'the vessel folder', folder)
-    .requiredOption('--current <current>', 'what the load draws, with its unit: "8 A"')
     .requiredOption('--at <place>', 'where it is to be: a zone, a wireway point or an item, by tag or name')
-    .option('--voltage <voltage>', 'its nominal voltage: "12 V" (default: the only direct current on board)')
-    .option('--critical', 'hold it against the voltage drop of critical circuits')
-    .option('--continuous', 'it runs for hours: the protective device is rated 125 % of the current')
-    .option('--hours <duration>', 'hours of each day in which it runs: "4 h"')
-    .option('--demand-factor <share>', 'share of its current that counts in the feeders above, 0 to 1 (default: 1)')
+    .option('--current <current>', 'a circuit of its own: what it draws, with its unit: "8 A"')
+    .option('--len <number>', 'a place on a CAN bus: its load equivalency number, 1 for each 50 mA that it takes of the bus')
+    .option('--power-class <class>', 'a network port that feeds it over the cable: the class that it asks for, 0 to 8')
+    .option('--ethernet', 'a network port without power')
+    .option('--voltage <voltage>', 'with --current: its nominal voltage: "12 V" (default: the only direct current on board)')
+    .option('--critical', 'with --current: hold it against the voltage drop of critical circuits')
+    .option('--continuous', 'with --current: it runs for hours: the protective device is rated 125 % of the current')
+    .option('--hours <duration>', 'with --current: hours of each day in which it runs: "4 h"')
+    .option('--demand-factor <share>', 'with --current: share of its current that counts in the feeders above, 0 to 1 (default: 1)')
     .option(...catalogueOption)
     .option('--json', 'print the answer as JSON')
     .action(async (vesselFolder: string, options: ReserveOptions) => {

@@ -20,7 +20,7 @@ import { networkPowerMethod } from './network-power.calc.js'
 import type { Part } from './part.js'
 import { powerMarginMethod } from './power-margin.calc.js'
 
-const budgetSource = { source: 'makers-data', place: 'power budget of the switch' } as const
+export const budgetSource = { source: 'makers-data', place: 'power budget of the switch' } as const
 
 export function powerPart(
   vessel: Vessel, { feeding }: Upstream, links: readonly BareLink[], ports: ReadonlyMap<Tag, readonly PortUse[]>,

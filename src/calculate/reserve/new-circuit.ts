@@ -20,6 +20,7 @@ import { feedingPass } from '../feeding/index.js'
 import { routingPass } from '../wireways/index.js'
 import type { Place } from '../wireways/places.js'
 import type { NewProtection } from './new-protection.js'
+import { newlyFound } from './newly-found.js'
 import type { PlaceRequest } from './places-for.js'
 
 /** Tags that no vessel has: a tag holds no blank. */
@@ -75,18 +76,13 @@ export function withNewCircuit(vessel: Vessel, basis: Basis, results: Pick<Resul
   const sized = vesselWith(vessel, proposal, size)
   const { capacity, voltageDrop } = drawn(sized)
   const protection = protectionPass(sized, basis, feeding, capacity)
-  const known = new Set(results.findings.map(keyOf))
   return {
     ...common,
     capacity: capacity.byCable.get(newTags.cable) ?? null,
     drop: voltageDrop.byCircuit.get(newTags.circuit)?.worst ?? null,
-    besides: [routing, capacity, voltageDrop, protection].flatMap(({ findings }) => findings)
-      .filter(finding => finding.severity !== 'note' && !isNew(finding.subject.id) && !known.has(keyOf(finding))),
+    besides: newlyFound(results, [routing, capacity, voltageDrop, protection], Object.values(newTags)),
   }
 }
-
-const keyOf = ({ id, subject }: Finding): string => `${id} ${subject.kind} ${subject.id}`
-const isNew = (tag: string): boolean => (Object.values(newTags) as readonly string[]).includes(tag)
 
 const sizeOf = ({ units }: Vessel, { designation }: SizeChoice): ConductorSize =>
   (units === 'us' ? cfrTable5 : isoAnnexA).rows.find(({ size }) => size.designation === designation)!.size

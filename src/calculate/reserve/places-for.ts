@@ -8,11 +8,13 @@ import type { Basis } from '../../references/basis/basis.js'
 import { exceeds } from '../compare.js'
 import { currentAboveCapacity, ratingBelowLoad } from '../conductors/findings.js'
 import { runMethod } from '../run-method.js'
-import { isPlace, type Place, placesOf } from '../wireways/places.js'
+import type { Place } from '../wireways/places.js'
 import { feedersWith, verdictOfAll } from './added-load.js'
 import { type DailyChargeInput, dailyChargeMethod, type DailyChargeOutput } from '../energy/daily-charge.calc.js'
 import { insulationOnBoard, type NewCircuit, type Proposal, withNewCircuit } from './new-circuit.js'
 import { type NewProtection, newProtection } from './new-protection.js'
+import { placeFor } from './place-named.js'
+import { byVerdict, verdictBy } from './verdicts.js'
 
 export interface PlaceRequest {
   readonly currentA: number
@@ -49,30 +51,18 @@ export interface DailyDraw {
   readonly capacityAh: number | null
 }
 
-/** The place that a tag stands for, as a load there would have it; null where none is recorded. */
-export function placeNamed(vessel: Vessel, tag: Tag): Place | null {
-  const { zones, points } = lookup(vessel)
-  if (zones.has(tag)) return { pointTag: tag, zoneTag: tag }
-  const point = points.get(tag)
-  if (point !== undefined) return { pointTag: tag, zoneTag: point.zoneTag }
-  const place = placesOf(vessel)(tag)
-  return isPlace(place) ? place : null
-}
-
 /**
  * Every distribution point, best place first: those that fit, by voltage drop, then those of which something is not
  * known, then those that do not fit.
  *
- * Errors   a fault when the place is none; `placeNamed` tells
+ * Errors   a fault when the tag stands for no place; `placeNamed` tells
  */
 export function placesFor(vessel: Vessel, basis: Basis, results: PlaceResults, request: PlaceRequest): readonly PlaceAnswer[] {
-  const at = placeNamed(vessel, request.atTag)
-  if (at === null) throw new Error(`${request.atTag} is no place`)
+  const at = placeFor(vessel, request.atTag)
   const { busbars } = lookup(vessel)
   const answers = [...results.reserve.byPoint.values()].filter(({ tag }) => busbars.get(tag)?.polarity !== 'negative')
     .map(reserve => answerAt({ vessel, basis, results, request, at }, reserve))
-  const rank = { 'fits': 0, 'not assessed': 1, 'does not fit': 2 }
-  return answers.toSorted((a, b) => rank[a.verdict] - rank[b.verdict] || dropOf(a) - dropOf(b))
+  return answers.toSorted((a, b) => byVerdict(a, b) || dropOf(a) - dropOf(b))
 }
 
 const dropOf = ({ circuit }: PlaceAnswer): number => circuit?.drop?.voltageDropPercent ?? Number.MAX_VALUE
@@ -111,8 +101,7 @@ function answerAt(asked: Asked, reserve: PointReserve): PlaceAnswer {
   const unknown = unknownOf(reserve, feeders, circuit)
   return {
     ...bare, feeders, daily, protection, insulationC, circuit,
-    verdict: against.length > 0 ? 'does not fit' : unknown.length > 0 ? 'not assessed' : 'fits',
-    reasons: against.length > 0 ? against : unknown,
+    ...verdictBy(against, unknown),
   }
 }
 

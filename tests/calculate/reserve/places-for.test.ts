@@ -4,7 +4,7 @@
  * tests/reference/ampacity-iso-mm2.csv), breaker and fuse ratings of tests/reference/protection-fuse-ratings.csv.
  */
 import { describe, expect, it } from 'vitest'
-import { placeNamed } from '../../../src/calculate/reserve/places-for.js'
+import { placeNamed } from '../../../src/calculate/reserve/place-named.js'
 import { aBattery, aBusbar, aCable, aCircuit, anEquipment, aPanel, aPoint, aProtection } from '../../support/vessel-builder.js'
 import { answersOf, asked, breaker, changed, handBoat } from './support.js'
 
