@@ -17,7 +17,7 @@ import { readFolder } from './load/read-folder.js'
 import { lookup } from './model/lookup.js'
 import type { SourceFolder } from './load/source-folder.js'
 import type { Results } from './model/results.js'
-import type { Edition, Vessel } from './model/vessel.js'
+import type { Edition, Equipment, Vessel } from './model/vessel.js'
 import { assemblePack } from './package/pack-folder.js'
 import { writeRecord } from './package/record.js'
 import type { Basis } from './references/basis/basis.js'
@@ -34,6 +34,8 @@ export interface Examined {
   readonly status: 'examined'
   readonly source: SourceFolder
   readonly vessel: Vessel
+  /** The catalogue, each model as an item of it, by its key. */
+  readonly models: ReadonlyMap<string, Equipment>
   readonly basis: Basis
   readonly results: Results
   readonly findings: readonly LocatedFinding[]
@@ -56,13 +58,13 @@ export interface ExamineOptions {
 /** Reads, checks and calculates. Writes nothing, and never throws for what is wrong with the data. */
 export async function examine(folder: string, options: ExamineOptions = {}): Promise<Examination> {
   const source = await readFolder(folder, options)
-  const { vessel, findings, positions } = check(source)
+  const { vessel, models, findings, positions } = check(source)
   if (vessel === null) return { status: findings.some(isUnreadable) ? 'unreadable' : 'invalid', source, findings }
 
   const basis = bases[vessel.basis]
   const results = calculate(vessel, basis)
   return {
-    status: 'examined', source, vessel, basis, results,
+    status: 'examined', source, vessel, models, basis, results,
     findings: [...findings, ...locate(results.findings, positions)],
     notAssessedCount: countNotAssessed(vessel, results),
   }

@@ -6,13 +6,13 @@ import { usualEditions, vesselForEdition } from './model/edition.js'
 import type { Edition } from './model/vessel.js'
 
 /** What may be shown to the readers of an edition: pages and record are made of nothing else. */
-export interface ForEdition extends Omit<Examined, 'source'> {
+export interface ForEdition extends Omit<Examined, 'source' | 'models'> {
   readonly edition: Edition
   /** Text of the data files, what is withheld cut out. */
   readonly sourceTexts: ReadonlyMap<string, string>
 }
 
-export function forEdition({ source, vessel, ...examined }: Examined, edition: Edition): ForEdition {
+export function forEdition({ source, models: _models, vessel, ...examined }: Examined, edition: Edition): ForEdition {
   return { ...examined, edition, vessel: vesselForEdition(vessel, edition), sourceTexts: textsWithoutSecrets(source, credential => !editionsOf(credential).includes(edition)) }
 }
 

@@ -2,8 +2,8 @@
 import type { LocatedFinding } from '../findings/finding.js'
 import { type Locate, sourceIndex } from '../load/source-index.js'
 import type { SourceFolder } from '../load/source-folder.js'
-import type { Vessel } from '../model/vessel.js'
-import { buildVessel } from './build/build-vessel.js'
+import type { Equipment, Vessel } from '../model/vessel.js'
+import { buildVessel, modelsOf } from './build/build-vessel.js'
 import { checkIdentifiers } from './check-identifiers.js'
 import { checkReferences } from './check-references.js'
 import { checkSchema } from './check-schema.js'
@@ -12,6 +12,8 @@ import { thingIndex } from './thing-index.js'
 export interface Checked {
   /** Null while any error stands. */
   readonly vessel: Vessel | null
+  /** The catalogue, each model as an item of it, by its key; empty while any error stands. */
+  readonly models: ReadonlyMap<string, Equipment>
   /** Those of the load stage included; by file and place. */
   readonly findings: readonly LocatedFinding[]
   /** Where a field of the vessel stands, for the findings of later stages. */
@@ -26,7 +28,7 @@ export function check(source: SourceFolder): Checked {
     ...source.findings, ...schemaFindings, ...checkIdentifiers(source.entries, index), ...checkReferences(source, index),
   ].sort(byPlace)
   const isSound = findings.every(({ severity }) => severity !== 'error')
-  return { vessel: isSound ? buildVessel(passed) : null, findings, positions: sourceIndex(source.entries) }
+  return { vessel: isSound ? buildVessel(passed) : null, models: isSound ? modelsOf(passed) : new Map(), findings, positions: sourceIndex(source.entries) }
 }
 
 /** Those without a place first. */

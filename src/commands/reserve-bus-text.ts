@@ -52,22 +52,23 @@ function overview({ vessel }: Examined, spots: readonly SpotAnswer[]): Lines {
 function spotLines(examined: Examined, request: BusRequest, spot: SpotAnswer): Lines {
   const { atTeeTag, how, verdict, reasons, room, supply, longerBackbone } = spot
   return [
-    `   ${verdict === 'does not fit' ? 'Nearest' : 'Nearest where it may go'}: ${how === 'free tee' ? `free tee ${atTeeTag}` : `a new tee beside ${atTeeTag}`}${spot.zoneTag === null ? '' : `, ${withName(examined, spot.zoneTag)}`}`,
+    `   ${nearest[verdict]}: ${how === 'free tee' ? `free tee ${atTeeTag}` : `a new tee beside ${atTeeTag}`}${spot.zoneTag === null ? '' : `, ${withName(examined, spot.zoneTag)}`}`,
     ...(verdict === 'fits' ? [] : reasons.map(reason => `   because ${reason}`)),
     ...labelled('drop', [`${lengthText(examined, spot.run)}${spot.drop === null ? '' : `; limit ${say('dropLengthM', spot.drop.limit.value, examined.vessel)}: ${cite(spot.drop.limit.citation)}`}`]),
     ...(longerBackbone === null ? [] : labelled('instead', backboneLines(longerBackbone))),
     ...(room === null ? [] : labelled('LEN up to', roomLines(room))),
     ...(supply === null ? [] : supplyLines(request, supply)),
-    ...labelled('leaves', [leftText(examined, spot)]),
+    ...labelled('leaves', [leftText(examined, request, spot)]),
   ]
 }
 
+const nearest = { 'fits': 'Nearest that fits', 'not assessed': 'Nearest, not assessed', 'does not fit': 'Nearest, does not fit' } as const
+
 function backboneLines({ nowM, comparison }: NonNullable<SpotAnswer['longerBackbone']>): Lines {
-  const { actual, limit } = sayAgainst('backboneLengthM', comparison.value, comparison.limit.value)
   const wayM = (comparison.value - nowM) / 2
   return [
     'lead the backbone itself to the place and back, with the tee there. That lengthens it:',
-    `${sayForWorking('backboneLengthM', nowM)} + 2 · ${sayForWorking('cableLengthM', wayM)} = ${actual}, limit ${limit}, ${comparison.within ? 'within' : 'too long'}`,
+    `${sayForWorking('backboneLengthM', nowM)} + 2 · ${sayForWorking('cableLengthM', wayM)} = ${sayForWorking('backboneLengthM', comparison.value)}, limit ${sayForWorking('backboneLengthM', comparison.limit.value)}, ${comparison.within ? 'within' : 'too long'}`,
     'Its voltage changes as well: enter it as planned, and run asfitted check.',
   ]
 }
@@ -77,12 +78,12 @@ function roomLines({ lenLeftNumber, governed }: TeeRoom): Lines {
   if (governed === null) return [`${lenLeftNumber}: ${most}`]
   const { words, by: { input, output } } = governed
   const { marginV, resistanceOhm, marginA } = input
-  const sum = marginV !== undefined && resistanceOhm !== undefined
-    ? `${sayForWorking('marginV', marginV)} / (${sayForWorking('currentA', currentPerLenA)} · ${sayForWorking('resistanceOhm', resistanceOhm)})`
+  const isVoltage = marginV !== undefined && resistanceOhm !== undefined
+  const sum = isVoltage ? `${sayForWorking('marginV', marginV)} / (${sayForWorking('currentA', currentPerLenA)} · ${sayForWorking('resistanceOhm', resistanceOhm)})`
     : `${sayForWorking('marginA', marginA ?? 0)} / ${sayForWorking('currentA', currentPerLenA)}`
   return [
     `${lenLeftNumber} as the bus is now${lenLeftNumber < output.lenLeftNumber ? `: ${most}` : ''}`,
-    `the bus could give ${output.lenLeftNumber} by ${words}: ${sum}, rounded down; with a drop of ${newDrop.lengthM} m`,
+    `the bus could give ${output.lenLeftNumber} by ${words}: ${sum}, rounded down${isVoltage ? `; with a drop of ${newDrop.lengthM} m` : ''}`,
   ]
 }
 
@@ -92,40 +93,40 @@ function supplyLines({ loadEquivalencyNumber }: BusRequest, supply: SpotSupply):
   return [
     ...(worst === null ? [] : labelled('worst tee', worstLines(loadEquivalencyNumber, supply, worst))),
     ...(device === null ? [] : labelled('at the device', [
-      `${volts('voltageV', device.teeVoltageV)} at the tee less the drop cable, 2 · ${sayForWorking('resistanceOhmPerM', device.dropCable.input.resistanceOhmPerM)} · `
+      `${sayForWorking('voltageV', device.teeVoltageV)} at the tee less the drop cable, 2 · ${sayForWorking('resistanceOhmPerM', device.dropCable.input.resistanceOhmPerM)} · `
         + `${sayForWorking('lengthM', device.dropCable.input.lengthM)} · ${sayForWorking('currentA', device.dropCable.input.currentA)} = ${volts('voltageDropV', device.dropCable.output.voltageDropV)}: `
         + `${volts('voltageV', device.lowest.value)}, at least ${say('voltageV', device.lowest.limit.value)}`,
     ])),
     ...labelled('current', [
       `LEN ${beforeLenNumber} now, ${afterLenNumber} with it: ${lenSum(afterLenNumber)}`
         + (againstProtection === null ? '' : ` through ${circuitTag}, whose device has ${say('ratedCurrentA', againstProtection.limit.value)}`),
-      ...(plannedCurrentA === null ? [] : [`${circuitTag} is planned for ${sayForWorking('currentA', plannedCurrentA)}, which is less: enter the new current for it. Here it is reckoned with.`]),
+      ...(plannedCurrentA === null ? [] : [`${circuitTag} is planned for ${sayForWorking('currentA', plannedCurrentA)}, which is less: enter ${sayForWorking('currentA', afterLenNumber * currentPerLenA)} for it. The voltages with the device are reckoned with that.`]),
     ]),
   ]
 }
 
 function worstLines(len: number, { beforeVoltageV, afterVoltageV }: SpotSupply, worst: NonNullable<SpotSupply['worst']>): Lines {
   const { tag, isNew, beforeDropV, sharedResistanceOhm, drop } = worst
+  const volts = (dropV: number): string => sayForWorking('voltageDropV', dropV, 'result')
+  const added = `${volts(beforeDropV)} + ${sayForWorking('currentA', len * currentPerLenA)} · ${sayForWorking('resistanceOhm', sharedResistanceOhm)} = ${volts(drop.value)}`
   const { actual, limit } = sayAgainst('voltageDropV', drop.value, drop.limit.value)
-  const added = sharedResistanceOhm === 0 ? 'nothing of the way is shared, so it loses no more with it'
-    : `with it ${sayForWorking('currentA', len * currentPerLenA)} · ${sayForWorking('resistanceOhm', sharedResistanceOhm)} more = ${actual}`
   return [
-    `${isNew ? `the new one, at ${tag}` : tag}: ${sayForWorking('voltageDropV', beforeDropV, 'result')} lost from the insertion now, ${added}`,
-    `limit ${limit}: ${cite(drop.limit.citation)}`,
+    `${isNew ? `the new one, at ${tag}` : tag}: ${volts(beforeDropV)} lost from the insertion now; with it ${sharedResistanceOhm === 0 ? 'as much: no cable is shared' : added}`,
+    `${actual}, limit ${limit}: ${cite(drop.limit.citation)}`,
     ...(beforeVoltageV === null || afterVoltageV === null || worst.beforeVoltageV === null || worst.afterVoltageV === null ? [] : [
-      `voltage there: ${sayForWorking('voltageV', beforeVoltageV)} − ${sayForWorking('voltageDropV', beforeDropV, 'result')} = ${say('voltageV', worst.beforeVoltageV)} now, `
-        + `${sayForWorking('voltageV', afterVoltageV)} − ${sayForWorking('voltageDropV', drop.value, 'result')} = ${say('voltageV', worst.afterVoltageV)} with it`,
+      `voltage there: ${sayForWorking('voltageV', beforeVoltageV)} − ${volts(beforeDropV)} = ${say('voltageV', worst.beforeVoltageV)} now, `
+        + `${sayForWorking('voltageV', afterVoltageV)} − ${volts(drop.value)} = ${say('voltageV', worst.afterVoltageV)} with it`,
     ]),
   ]
 }
 
-function leftText({ vessel }: Examined, { left }: SpotAnswer): string {
+function leftText({ vessel }: Examined, { sends }: BusRequest, { left }: SpotAnswer): string {
   const { lenLeftNumber, devicesLeft, dropsLeftM, worstLoadPercent, loadLeftPercent } = left
   return [
     ...(lenLeftNumber === null ? [] : [`LEN ${lenLeftNumber} at the same place`]),
     `${devicesLeft} ${devicesLeft === 1 ? 'device' : 'devices'}`,
     ...(dropsLeftM === null ? [] : [`${say('dropsLeftM', dropsLeftM, vessel)} of drops`]),
-    ...(worstLoadPercent === null || loadLeftPercent === null ? [] : [`${say('loadLeftPercent', loadLeftPercent)} of bus load (${say('worstLoadPercent', worstLoadPercent)} taken; what the new device sends is not in it)`]),
+    ...(worstLoadPercent === null || loadLeftPercent === null ? [] : [`${say('loadLeftPercent', loadLeftPercent)} of bus load (${say('worstLoadPercent', worstLoadPercent)} taken, ${sends === null ? 'without' : 'with'} what the new device sends)`]),
   ].join(', ')
 }
 

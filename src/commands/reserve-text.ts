@@ -24,13 +24,14 @@ export function verdictsOf({ circuit, bus, network }: ReserveAnswer): readonly {
   ]
 }
 
-export function reserveText(examined: Examined, atTag: Tag, answer: ReserveAnswer): string {
+export function reserveText(examined: Examined, atTag: Tag, answer: ReserveAnswer, notes: readonly string[]): string {
   const { circuit, bus, network } = answer
   const verdicts = verdictsOf(answer)
   const errorCount = examined.results.findings.filter(({ severity }) => severity === 'error').length
   const parts: readonly Lines[] = [
     [
-      ...(verdicts.length < 2 ? [] : [`One device at ${withName(examined, atTag)}: ${verdicts.map(({ part, verdict }) => `${part} ${verdict}`).join(', ')}.`]),
+      ...(verdicts.length < 2 ? [] : [`One device at ${withName(examined, atTag)}: ${verdicts.map(({ part, verdict }) => `${part}: ${verdict}`).join('; ')}.`]),
+      ...notes,
       ...(errorCount === 0 ? [] : [`The vessel as it is has ${errorCount === 1 ? 'an error' : `${errorCount} errors`}: run asfitted check, and mend that first.`]),
     ],
     circuit === null ? [] : circuitText(examined, circuit),

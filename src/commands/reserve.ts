@@ -7,7 +7,7 @@ import { reportJson } from '../findings/report.js'
 import type { Tag } from '../model/vessel.js'
 import { jsonOf } from '../package/json.js'
 import { exitCodeFor, findingsText, notAssessedText } from './outcome-text.js'
-import { type Asked, placeAsked, read, type ReserveOptions, supplyAsked } from './reserve-options.js'
+import { type Asked, askedOf, placeAsked, read, type ReserveOptions, supplyAsked } from './reserve-options.js'
 import { type ReserveAnswer, reserveText, verdictsOf } from './reserve-text.js'
 import { type ExitCode, exitCode, type Surroundings } from './surroundings.js'
 
@@ -19,17 +19,18 @@ import { type ExitCode, exitCode, type Surroundings } from './surroundings.js'
  */
 export async function reserve(folder: string, options: ReserveOptions, surroundings: Surroundings): Promise<ExitCode> {
   const { stdout } = surroundings
-  const asked = read(options)
+  const typed = read(options)
   const examined = await examine(folder, options.catalogue === undefined ? {} : { catalogue: options.catalogue })
   if (examined.status !== 'examined') {
     stdout.write(options.json ? reportJson(examined.findings, null) : `${findingsText(examined, stdout, surroundings)}${notAssessedText(null)}\n`)
     return exitCodeFor(examined)
   }
+  const asked = askedOf(typed, options, examined.models)
   const atTag = placeAsked(examined.vessel, options.at)
   const answer = answerTo(examined, asked, options, atTag)
   const verdicts = verdictsOf(answer)
   const fits = verdicts.every(({ verdict }) => verdict === 'fits')
-  stdout.write(options.json ? jsonOf({ atTag, fits, verdicts, ...answer }) : reserveText(examined, atTag, answer))
+  stdout.write(options.json ? jsonOf({ atTag, fits, verdicts, notes: asked.notes, ...answer }) : reserveText(examined, atTag, answer, asked.notes))
   return fits ? exitCode.clean : exitCode.errorsFound
 }
 
@@ -37,7 +38,8 @@ function answerTo(examined: Examined, { circuit, bus, network }: Asked, options:
   const { vessel, basis, results } = examined
   return {
     circuit: circuit === null ? null : withPlaces({
-      currentA: circuit.currentA, dailyH: circuit.dailyH, demandFactor: circuit.demandFactor, ...supplyAsked(examined, circuit.voltageV),
+      currentA: circuit.currentA, dailyH: circuit.dailyH, demandFactor: circuit.demandFactor,
+      ...supplyAsked(examined, circuit.voltageV),
       atTag, loadClass: options.critical ? 'critical' : 'general', continuous: options.continuous ?? false,
     }),
     bus: bus === null ? null : { request: { ...bus, atTag }, buses: onBuses(vessel, basis, results, { ...bus, atTag }) },

@@ -93,6 +93,7 @@ function makeProgram(surroundings: Surroundings, ended: (code: ExitCode) => void
     .option('--len <number>', 'a place on a CAN bus: its load equivalency number, 1 for each 50 mA that it takes of the bus')
     .option('--power-class <class>', 'a network port that feeds it over the cable: the class that it asks for, 0 to 8')
     .option('--ethernet', 'a network port without power')
+    .option('--model <key>', 'a model of the vessel’s catalogue: takes what the four options above leave open from there')
     .option('--voltage <voltage>', 'with --current: its nominal voltage: "12 V" (default: the only direct current on board)')
     .option('--critical', 'with --current: hold it against the voltage drop of critical circuits')
     .option('--continuous', 'with --current: it runs for hours: the protective device is rated 125 % of the current')

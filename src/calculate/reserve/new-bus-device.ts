@@ -3,7 +3,7 @@ import type { Finding } from '../../findings/finding.js'
 import { blankCable, blankCableType, blankEquipment } from '../../model/blank.js'
 import { type CableRun, designCurrentA, type Results } from '../../model/results.js'
 import type { BusResult, SupplySection } from '../../model/results/can-bus.js'
-import type { BackboneElement, Circuit, Tag, Vessel } from '../../model/vessel.js'
+import type { BackboneElement, BusMessage, Circuit, Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
 import { currentPerLenA, newDrop } from '../../references/tables/can-rules.js'
 import { canBusPass } from '../can-bus/index.js'
@@ -26,6 +26,7 @@ export interface BusProposal {
   readonly teeIsFree: boolean
   readonly at: Place
   readonly loadEquivalencyNumber: number
+  readonly sends: readonly BusMessage[]
   /** That of the tee, as it is now; null where there is none. */
   readonly section: SupplySection | null
 }
@@ -73,7 +74,7 @@ function feedOf(vessel: Vessel, basis: Basis, routing: Upstream['routing']): Pic
   }
 }
 
-function vesselWith(vessel: Vessel, { busTag, atTeeTag, teeIsFree, at, loadEquivalencyNumber }: BusProposal, circuit: Circuit | null): Vessel {
+function vesselWith(vessel: Vessel, { busTag, atTeeTag, teeIsFree, at, loadEquivalencyNumber, sends }: BusProposal, circuit: Circuit | null): Vessel {
   const connected = { deviceTag: newTags.device, dropCableTag: newTags.drop, deviceTerminal: null }
   const teeWith = (part: BackboneElement): readonly BackboneElement[] => {
     if (part.kind !== 'tee' || part.tag !== atTeeTag) return [part]
@@ -84,7 +85,7 @@ function vesselWith(vessel: Vessel, { busTag, atTeeTag, teeIsFree, at, loadEquiv
     cableTypes: [...vessel.cableTypes, { ...blankCableType(newTags.dropType, 'can bus'), busCable: newDrop.cable }],
     // A new tee is where its neighbour is.
     cables: [...vessel.cables, { ...blankCable(newTags.drop, { tag: atTeeTag, terminal: null }, { tag: newTags.device, terminal: null }), typeTag: newTags.dropType, status: 'planned' }],
-    equipment: [...vessel.equipment, { ...blankEquipment(newTags.device, ''), zoneTag: at.zoneTag, pointTag: at.pointTag, status: 'planned', loadEquivalencyNumber }],
+    equipment: [...vessel.equipment, { ...blankEquipment(newTags.device, ''), zoneTag: at.zoneTag, pointTag: at.pointTag, status: 'planned', loadEquivalencyNumber, sends }],
     canBuses: vessel.canBuses.map(bus => (bus.tag === busTag ? { ...bus, backbone: bus.backbone.flatMap(teeWith) } : bus)),
     circuits: vessel.circuits.map(each => (each.tag === circuit?.tag ? circuit : each)),
   }

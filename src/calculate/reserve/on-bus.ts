@@ -2,7 +2,7 @@
 import { type CableRun, cableLengthM, type Comparison, type Results } from '../../model/results.js'
 import type { BusResult, SolvedSection, StretchDrop, SupplySection, TeeRoom, TeeSupply } from '../../model/results/can-bus.js'
 import type { ReserveVerdict } from '../../model/results/reserve.js'
-import type { Tag, Vessel } from '../../model/vessel.js'
+import type { BusMessage, Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
 import { busRules, deviceLenLimit } from '../../references/tables/can-rules.js'
 import { sayAgainst } from '../../units/format.js'
@@ -15,6 +15,8 @@ import { bestOf, byVerdict, verdictBy } from './verdicts.js'
 export interface BusRequest {
   readonly atTag: Tag
   readonly loadEquivalencyNumber: number
+  /** What it sends on the bus; null: not known, and not in the load. */
+  readonly sends: readonly BusMessage[] | null
 }
 
 export interface BusAnswer {
@@ -102,7 +104,7 @@ interface Asked {
 function onBus(asked: Asked): BusAnswer {
   const { bus } = asked.now
   const not = (verdict: ReserveVerdict, reason: string): BusAnswer => ({ busTag: bus.tag, verdict, reasons: [reason], spots: [] })
-  if (!bus.suppliesDevices) return not('does not fit', 'it does not feed its devices, and this one lives on the bus')
+  if (!bus.suppliesDevices) return not('does not fit', 'it does not feed its devices: a device with a load equivalency number needs a bus that does')
   const spots = spotsOf(asked.vessel, asked.now).map(spot => atSpot(asked, spot)).toSorted((a, b) => lengthOf(a) - lengthOf(b))
   return spots.length === 0 ? not('not assessed', 'none of its tees is recorded') : { busTag: bus.tag, verdict: bestOf(spots), reasons: [], spots }
 }
@@ -126,11 +128,11 @@ export function spotsOf(vessel: Vessel, { backbone: { stations, spans } }: BusRe
 }
 
 function atSpot(asked: Asked, spot: Spot): SpotAnswer {
-  const { vessel, basis, results, request: { loadEquivalencyNumber }, at, now } = asked
+  const { vessel, basis, results, request: { loadEquivalencyNumber, sends }, at, now } = asked
   const atTeeTag = spot.freeTeeTags[0] ?? spot.teeTags.at(-1)!
   const teeIsFree = spot.freeTeeTags.length > 0
   const section = sectionOf(now, atTeeTag)
-  const added = withBusDevice(vessel, basis, results, { busTag: now.bus.tag, atTeeTag, teeIsFree, at, loadEquivalencyNumber, section })
+  const added = withBusDevice(vessel, basis, results, { busTag: now.bus.tag, atTeeTag, teeIsFree, at, loadEquivalencyNumber, sends: sends ?? [], section })
   const lengthM = cableLengthM(added.run)
   const drop = lengthM === null ? null : compare('dropLengthM', lengthM, busRules[now.bus.protocol].dropM)
   const { room } = added.result
@@ -194,7 +196,7 @@ function againstOf({ request: { loadEquivalencyNumber } }: Asked, { result, teeT
     ...said(len, (actual, limit) => `one device takes at most LEN ${limit} from the bus, this one ${actual}`),
     ...said(lengths.devices, (actual, limit) => `it would have ${actual} devices, limit ${limit}`),
     ...said(drop?.within === false ? null : lengths.dropsComparison, (actual, limit) => `the drops together would be ${actual} long, limit ${limit}`),
-    ...said(load.comparison, (actual, limit) => `its load is ${actual} already, limit ${limit}`),
+    ...said(load.comparison, (actual, limit) => `its load would be ${actual}, limit ${limit}`),
     ...(section?.solved == null ? [] : supplyAgainst(section.solved, sectionOf(result, teeTag)?.solved ?? null, teeTag)).flatMap(([comparison, subject]) =>
       said(comparison, (actual, limit) => `${subject} ${actual}, limit ${limit}`)),
     ...besides.map(({ message }) => `elsewhere a limit would be passed: ${message}`),

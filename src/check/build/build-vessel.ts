@@ -1,5 +1,5 @@
 /** Entries that passed every check → the vessel as the later stages see it: catalogue merged in, defaults filled in. */
-import type { BasisId, Conditions, Identity, SpaceKind, Vessel } from '../../model/vessel.js'
+import type { BasisId, Conditions, Equipment, Identity, SpaceKind, Vessel } from '../../model/vessel.js'
 import { bases } from '../../references/basis/bases.js'
 import type { PassedEntries } from '../check-schema.js'
 import type { Entry } from '../schema/kinds.js'
@@ -13,6 +13,12 @@ import { cableOf, cableTypeOf, circuitOf, wirewayOf } from './wiring.js'
 
 /** Length from the wireway to the terminal, at each end. Common practice, no source. */
 const usualCableTailM = 0.5
+
+/** Every model of the catalogue as an item that has nothing but its model's facts. */
+export function modelsOf(entries: PassedEntries): ReadonlyMap<string, Equipment> {
+  const models = new Map(entries.models.map(model => [model.model, model]))
+  return new Map(entries.models.map(({ model, title }) => [model, equipmentOf({ tag: model, name: title, model }, models)]))
+}
 
 /** `entries` must be free of errors: every reference resolves, and there is one vessel. */
 export function buildVessel(entries: PassedEntries): Vessel {
