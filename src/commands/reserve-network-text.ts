@@ -17,7 +17,7 @@ export function networkText(examined: Examined, { request, switches }: NetworkPa
   return [
     `Where a device ${asked === null ? 'with a network plug' : `of power class ${asked.classNumber}`} at ${withName(examined, request.atTag)} can be plugged in: ` + (asked === null ? 'any free port of a network switch.'
       : `its class reserves ${sayForWorking('sourcePowerW', asked.sourcePowerW)} of the switch for ${sayForWorking('devicePowerW', asked.devicePowerW)} at the device (${cite(powerClassCitation)}).`),
-    ...(switches.length === 0 ? ['', 'No network switch is recorded.'] : ['', ...overview(examined, switches)]),
+    ...(switches.length === 0 ? ['', 'No network switch is recorded.'] : ['', ...overview(examined, switches, asked !== null)]),
     ...switches.flatMap((answer, i) => ['', ...switchLines(examined, answer, `${i + 1}. `)]),
   ]
 }
@@ -25,15 +25,15 @@ export function networkText(examined: Examined, { request, switches }: NetworkPa
 const classText = ({ powerClass }: PortUse): string => (powerClass === null ? 'no power' : `class ${powerClass}`)
 
 /** The switches in one line each, the nearest first. */
-function overview({ vessel }: Examined, switches: readonly SwitchAnswer[]): Lines {
-  return tableLines([['', '', 'cable', 'port', 'gives', 'left by class'], ...switches.map(({ switchTag, verdict, run, port, power }, i) => {
+function overview({ vessel }: Examined, switches: readonly SwitchAnswer[], isPowered: boolean): Lines {
+  return tableLines([['', '', 'cable', 'port', 'gives', ...(isPowered ? ['left by class'] : [])], ...switches.map(({ switchTag, verdict, run, port, power }, i) => {
     const lengthM = run === null ? null : cableLengthM(run)
     return [
       `${i + 1}. ${switchTag} ${lookup(vessel).items.get(switchTag)?.name ?? ''}`, verdict,
       lengthM === null ? '–' : say('cableLengthM', lengthM, vessel),
       port?.name ?? '–',
       port === null ? '–' : classText(port),
-      power === null ? '–' : leftText(power),
+      ...(isPowered ? [power === null ? '–' : leftText(power)] : []),
     ]
   })])
 }

@@ -60,8 +60,11 @@ describe('asfitted reserve', () => {
     const { code, stdout } = await reserve(blockBoat(), '--current', '8 A', '--at', 'cabin', '--critical', '--continuous', '--demand-factor', '.5', '--json')
     expect(code).toBe(0)
     expect(JSON.parse(stdout)).toMatchObject({
-      request: { currentA: 8, demandFactor: 0.5, loadClass: 'critical', continuous: true, nominalVoltageV: 12, form: 'dc', dailyH: null },
-      places: [{ pointTag: 'A1', verdict: 'fits', protection: { ratedCurrentA: 10 }, feeders: [{ circuitTag: 'F9', beforeCurrentA: 1, afterCurrentA: 8 }] }],
+      atTag: 'cabin', fits: true, verdicts: [{ part: 'circuit', verdict: 'fits' }], notes: [], bus: null, network: null,
+      circuit: {
+        request: { currentA: 8, demandFactor: 0.5, loadClass: 'critical', continuous: true, nominalVoltageV: 12, form: 'dc', dailyH: null },
+        places: [{ pointTag: 'A1', verdict: 'fits', protection: { ratedCurrentA: 10 }, feeders: [{ circuitTag: 'F9', beforeCurrentA: 1, afterCurrentA: 8 }] }],
+      },
     })
   })
 
@@ -74,8 +77,14 @@ describe('asfitted reserve', () => {
     [['--current', '8 A', '--at', 'cabin', '--voltage', '24'], 'expected a voltage with its unit'],
     [['--current', '8 A', '--at', 'cabin', '--hours', '25 h'], '24 at most'],
     [['--current', '8 A', '--at', 'cabin', '--demand-factor', '2'], 'a number from 0 to 1'],
-    [['--at', 'cabin'], '--current'],
+    [['--at', 'cabin'], 'what is to be added? Give at least one of --current "8 A"'],
+    [['--at', 'cabin', '--hours', '4 h'], '--hours is about a circuit of its own: give --current as well'],
+    [['--at', 'cabin', '--len', '4', '--critical'], '--critical is about a circuit of its own'],
     [['--current', '8 A'], '--at'],
+    [['--at', 'cabin', '--len', '0'], '--len "0": a load equivalency number is expected, a whole number of 1 or more'],
+    [['--at', 'cabin', '--len', '2.5'], '--len "2.5"'],
+    [['--at', 'cabin', '--power-class', '9'], '--power-class "9": a class of power over the network cable is expected, 0 to 8.'],
+    [['--at', 'cabin', '--model', 'lanp'], '--model "lanp": no model of the catalogue has this key. The catalogue holds no models.'],
   ])('refuses %j with 2 and a remedy', async (options, said) => {
     const { code, stdout, stderr } = await reserve(blockBoat(), ...options)
     expect({ code, stdout }).toEqual({ code: 2, stdout: '' })
@@ -92,5 +101,22 @@ describe('asfitted reserve', () => {
     expect(code).toBe(1)
     expect(stdout).toContain('Nothing was calculated: mend the errors first.')
     expect((await reserve(temporaryFolder(), '--current', '1 A', '--at', 'cabin')).code).toBe(2)
+  })
+
+  it('does so as JSON for a program', async () => {
+    const { code, stdout } = await reserve(folderOf(lampBoat({ fuse: '3' })), '--current', '1 A', '--at', 'cabin', '--json')
+    expect(code).toBe(1)
+    expect(JSON.parse(stdout)).toMatchObject({ findings: [expect.anything()], summary: { error: 1 }, notAssessedCount: null })
+    expect(JSON.parse((await reserve(temporaryFolder(), '--current', '1 A', '--at', 'cabin', '--json')).stdout)).toMatchObject({ notAssessedCount: null })
+  })
+
+  it('asks which of several of one name is meant', async () => {
+    const files = lampBoat()
+    const places = `${files['places.yaml']}  - {tag: fore, name: Fore cabin, space: interior}\n  - {tag: aft, name: Store, space: locker}\n  - {tag: bow, name: Store, space: locker}\n`
+    const folder = folderOf({ ...files, 'places.yaml': places })
+    expect(await reserve(folder, '--len', '1', '--at', 'store')).toMatchObject({ code: 2, stderr: 'asfitted: --at "store": it may be aft (Store) and bow (Store). Give the tag of the one that is meant.\n' })
+    expect((await reserve(folder, '--len', '1', '--at', 'locker')).stderr).toContain('it may be aft (Store) and bow (Store)')
+    // No bus is on board, so it fits nowhere; but the place is found.
+    for (const at of ['bow', 'Bow', 'Fore cabin']) expect(await reserve(folder, '--len', '1', '--at', at)).toMatchObject({ code: 1, stdout: expect.stringContaining('No CAN bus is recorded.') })
   })
 })

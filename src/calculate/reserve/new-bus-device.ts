@@ -5,7 +5,8 @@ import { type CableRun, designCurrentA, type Results } from '../../model/results
 import type { BusResult, SupplySection } from '../../model/results/can-bus.js'
 import type { BackboneElement, BusMessage, Circuit, Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
-import { currentPerLenA, newDrop } from '../../references/tables/can-rules.js'
+import { currentPerLenA, lenCitation, newDrop } from '../../references/tables/can-rules.js'
+import { exceeds } from '../compare.js'
 import { canBusPass } from '../can-bus/index.js'
 import { currentCarryingCapacityPass } from '../conductors/current-carrying-capacity.pass.js'
 import { protectionPass } from '../conductors/protection.pass.js'
@@ -61,7 +62,7 @@ function outgrown({ circuits }: Vessel, { feeding }: Results, { section, loadEqu
   if (circuit === undefined || section === null) return null
   const takenCurrentA = currentPerLenA * (section.loadEquivalencyNumber + loadEquivalencyNumber)
   const planned = designCurrentA(feeding.byCircuit.get(circuit.tag))
-  return planned !== null && planned < takenCurrentA ? { ...circuit, designCurrentA: takenCurrentA } : null
+  return planned !== null && exceeds(takenCurrentA, { relation: 'at most', value: planned, citation: lenCitation }) ? { ...circuit, designCurrentA: takenCurrentA } : null
 }
 
 function feedOf(vessel: Vessel, basis: Basis, routing: Upstream['routing']): Pick<Upstream, 'feeding' | 'currentCarryingCapacity' | 'voltageDrop' | 'protection'> {

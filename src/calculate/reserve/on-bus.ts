@@ -5,7 +5,8 @@ import type { ReserveVerdict } from '../../model/results/reserve.js'
 import type { BusMessage, Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
 import { busRules, deviceLenLimit } from '../../references/tables/can-rules.js'
-import { sayAgainst } from '../../units/format.js'
+import { sayAgainst, sayAgainstBoth } from '../../units/format.js'
+import { unitOf } from '../../units/quantity.js'
 import { compare } from '../compare.js'
 import { isPlace, type Place, placesOf } from '../wireways/places.js'
 import { type WithBusDevice, withBusDevice } from './new-bus-device.js'
@@ -188,7 +189,7 @@ function againstOf({ request: { loadEquivalencyNumber } }: Asked, { result, teeT
   const len = compare('loadEquivalencyNumber', loadEquivalencyNumber, deviceLenLimit)
   const said = (comparison: Comparison | null, words: (actual: string, limit: string) => string): readonly string[] => {
     if (comparison === null || comparison.within) return []
-    const { actual, limit } = sayAgainst(comparison.quantity, comparison.value, comparison.limit.value)
+    const { actual, limit } = (unitOf(comparison.quantity)?.counterpart === undefined ? sayAgainst : sayAgainstBoth)(comparison.quantity, comparison.value, comparison.limit.value)
     return [words(actual, limit)]
   }
   return [

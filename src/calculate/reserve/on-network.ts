@@ -6,7 +6,7 @@ import type { ReserveVerdict } from '../../model/results/reserve.js'
 import type { Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
 import { powerClassOf } from '../../references/tables/poe-classes.js'
-import { sayAgainst } from '../../units/format.js'
+import { sayAgainst, sayAgainstBoth } from '../../units/format.js'
 import { compare } from '../compare.js'
 import { budgetSource } from '../ethernet/power.js'
 import type { Place } from '../wireways/places.js'
@@ -97,7 +97,7 @@ function addressOn(vessel: Vessel, { ethernet }: Results, networkTag: Tag): Swit
 function lengthAgainst(link: EthernetLink | null): readonly string[] {
   const held = link?.lengthComparison ?? null
   if (held === null || held.within) return []
-  const { actual, limit } = sayAgainst('channelLengthM', held.value, held.limit.value)
+  const { actual, limit } = sayAgainstBoth('channelLengthM', held.value, held.limit.value)
   return [`the cable would be ${actual} long, limit ${limit}`]
 }
 
