@@ -136,12 +136,15 @@ function commandHelp({ vessel }: ViewContext): Block {
   const place = vessel.zones[0]?.tag ?? 'PLACE'
   return {
     is: 'markdown', source: [
-      'The program that made this pack answers the whole question from the vessel’s folder: where a new load can be taken from, by which way, with',
-      'which conductor and protective device, and what that leaves in every feeder above, each with its sum.',
+      'The program that made this pack answers the whole question from the vessel’s folder, each figure with its sum. What you ask goes together:',
+      'a display may need a circuit, a place on a bus and a network port, and then the answer has a part for each.',
       '',
-      `For 8 A in ${place}: \`asfitted reserve FOLDER --current "8 A" --at ${place}\``,
+      `- A circuit of 8 A in ${place}: \`asfitted reserve FOLDER --at ${place} --current "8 A"\`. By which way, with which conductor and protective device, and what that leaves in every feeder above.`,
+      '- A device on a CAN bus: `--len 4`, its load equivalency number. At which tee, how long its drop is, and the lowest voltage on the bus before and after.',
+      '- A device fed over its network cable: `--power-class 3`; a plain network port: `--ethernet`. Which port, how long the cable is, what power the switch has left, which address is free next.',
+      '- A model of the catalogue: `--model KEY` takes all that from there.',
       '',
-      '`--at` takes a zone, a wireway point or an item; `--voltage "12 V"` says which supply where there are several; `--critical` holds the load to the',
+      '`--at` takes a zone, a wireway point or an item. For a circuit: `--voltage "12 V"` says which supply where there are several; `--critical` holds the load to the',
       'voltage drop of critical circuits; `--continuous` rates its device for hours of use; `--hours "4 h"` adds what it takes out of the battery each day.',
     ].join('\n'),
   }

@@ -44,7 +44,8 @@ describe('spare capacity', () => {
   })
 
   it('tells how to ask the program, and keeps its tables narrow', () => {
-    expect(wordsOn(page)).toContain('asfitted reserve FOLDER --current "8 A" --at bay')
+    expect(wordsOn(page)).toContain('asfitted reserve FOLDER --at bay --current "8 A"')
+    for (const option of ['--len 4', '--power-class 3', '--ethernet', '--model KEY']) expect(wordsOn(page)).toContain(option)
     for (const block of page.blocks) if (block.is === 'table') expect(block.columns.length).toBeLessThanOrEqual(7)
   })
 })
