@@ -123,7 +123,7 @@ function worstLines(len: number, { beforeVoltageV, afterVoltageV }: SpotSupply, 
 function leftText({ vessel }: Examined, { sends }: BusRequest, { left }: SpotAnswer): string {
   const { lenLeftNumber, devicesLeft, dropsLeftM, worstLoadPercent, loadLeftPercent } = left
   return [
-    ...(lenLeftNumber === null ? [] : [`LEN ${lenLeftNumber} at the same place`]),
+    ...(lenLeftNumber === null ? [] : [lenLeftNumber === 0 ? 'nothing more at the same place' : `up to LEN ${lenLeftNumber} at the same place`]),
     `${devicesLeft} ${devicesLeft === 1 ? 'device' : 'devices'}`,
     ...(dropsLeftM === null ? [] : [`${say('dropsLeftM', dropsLeftM, vessel)} of drops`]),
     ...(worstLoadPercent === null || loadLeftPercent === null ? [] : [`${say('loadLeftPercent', loadLeftPercent)} of bus load (${say('worstLoadPercent', worstLoadPercent)} taken, ${sends === null ? 'without' : 'with'} what the new device sends)`]),

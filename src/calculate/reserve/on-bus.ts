@@ -8,6 +8,7 @@ import { busRules, deviceLenLimit } from '../../references/tables/can-rules.js'
 import { sayAgainst, sayAgainstBoth } from '../../units/format.js'
 import { unitOf } from '../../units/quantity.js'
 import { compare } from '../compare.js'
+import { ratingBelowLoad } from '../conductors/findings.js'
 import { isPlace, type Place, placesOf } from '../wireways/places.js'
 import { type WithBusDevice, withBusDevice } from './new-bus-device.js'
 import { placeFor } from './place-named.js'
@@ -186,6 +187,8 @@ function supplyWith(section: SupplySection, before: SolvedSection, { result, tee
 /** Every limit that would be passed, of those that the device has a part in. */
 function againstOf({ request: { loadEquivalencyNumber } }: Asked, { result, teeTag, besides }: WithBusDevice, section: SupplySection | null, drop: Comparison | null): readonly string[] {
   const { lengths, load } = result
+  // Its device is held against the current of the bus already.
+  const ownCircuitTag = section?.solved?.insertion.circuitTag
   const len = compare('loadEquivalencyNumber', loadEquivalencyNumber, deviceLenLimit)
   const said = (comparison: Comparison | null, words: (actual: string, limit: string) => string): readonly string[] => {
     if (comparison === null || comparison.within) return []
@@ -200,7 +203,7 @@ function againstOf({ request: { loadEquivalencyNumber } }: Asked, { result, teeT
     ...said(load.comparison, (actual, limit) => `its load would be ${actual}, limit ${limit}`),
     ...(section?.solved == null ? [] : supplyAgainst(section.solved, sectionOf(result, teeTag)?.solved ?? null, teeTag)).flatMap(([comparison, subject]) =>
       said(comparison, (actual, limit) => `${subject} ${actual}, limit ${limit}`)),
-    ...besides.map(({ message }) => `elsewhere a limit would be passed: ${message}`),
+    ...besides.filter(({ id, subject }) => id !== ratingBelowLoad.id || subject.id !== ownCircuitTag).map(({ message }) => `elsewhere a limit would be passed: ${message}`),
   ]
 }
 
@@ -208,13 +211,17 @@ function againstOf({ request: { loadEquivalencyNumber } }: Asked, { result, teeT
 function supplyAgainst(before: SolvedSection, after: SolvedSection | null, teeTag: Tag): readonly (readonly [Comparison | null, string])[] {
   const own = after?.tees.find(({ tag }) => tag === teeTag)
   if (after === null || own === undefined) return []
-  const dropBefore = new Map(before.tees.map(({ tag, dropV }) => [tag, dropV]))
-  const touched = after.tees.filter(({ tag, dropV, side }) => side === own.side && (tag === teeTag || dropV > (dropBefore.get(tag) ?? 0)))
-  const tee = touched.toSorted((a, b) => a.drop.margin - b.drop.margin)[0]
-  const device = touched.flatMap(each => each.device ?? []).toSorted((a, b) => a.lowest.margin - b.lowest.margin)[0]
+  const teeBefore = new Map(before.tees.map(tee => [tee.tag, tee]))
+  const isNew = ({ tag }: TeeSupply): boolean => tag === teeTag
+  const losesMore = (tee: TeeSupply): boolean => isNew(tee) || tee.dropV > (teeBefore.get(tee.tag)?.dropV ?? 0)
+  // The circuit may lose more as well, and then every device of the bus gets less.
+  const getsLess = (tee: TeeSupply): boolean => isNew(tee) || (tee.voltageV ?? 0) < (teeBefore.get(tee.tag)?.voltageV ?? 0)
+  const tee = after.tees.filter(losesMore).toSorted((a, b) => a.drop.margin - b.drop.margin)[0]
+  const device = after.tees.filter(getsLess).flatMap(each => each.device ?? []).toSorted((a, b) => a.lowest.margin - b.lowest.margin)[0]
   const stretches = after.legs.filter(({ side }) => side === own.side).flatMap(leg => leg.stretches).filter(({ current }) => current !== null)
   const stretch = stretches.toSorted((a, b) => a.current!.margin - b.current!.margin)[0]
   return [
+    [after.insertion.highest, `at ${after.insertion.tag}, where it is fed:`],
     [tee?.drop ?? null, `tee ${tee?.tag === teeTag ? 'of the new device' : tee?.tag}: voltage drop of`],
     [device?.lowest ?? null, `at ${device?.tag} arrive`],
     [stretch?.current ?? null, `current in ${stretch?.cableTag}:`],

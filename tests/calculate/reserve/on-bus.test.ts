@@ -8,7 +8,7 @@ import { type BusRequest, onBuses, spotsOf } from '../../../src/calculate/reserv
 import type { BackboneElement, CanBus, Vessel } from '../../../src/model/vessel.js'
 import { bases } from '../../../src/references/basis/bases.js'
 import {
-  aBattery, aBus, aCable, aCableType, aCircuit, anEquipment, aPoint, aProtection, aVessel, aWireway, aZone, mm2,
+  aBattery, aBus, aCable, aCableType, aCircuit, anEquipment, aPanel, aPoint, aProtection, aVessel, aWireway, aZone, mm2,
 } from '../../support/vessel-builder.js'
 import { aMessage, isolator } from '../can-bus/support.js'
 import { changed } from './support.js'
@@ -114,6 +114,37 @@ describe('what else stands against it', () => {
   it('the fuse', () => {
     const fused = boat({ circuits: changed(boat().circuits, 'F1', { protection: aProtection('blade fuse', 0.6) }) })
     expect(reasonsFor(fused)).toBe('current of all devices through F1: 0.7 A, limit 0.6 A')
+  })
+  it('the fuse, said once, where its circuit is planned for less', () => {
+    const fused = boat({ circuits: changed(boat().circuits, 'F1', { protection: aProtection('blade fuse', 0.6), designCurrentA: 0.5 }) })
+    expect(reasonsFor(fused)).toBe('current of all devices through F1: 0.7 A, limit 0.6 A')
+  })
+  it('a feeder above', () => {
+    // G1 -F0 0.6 A- A9 -F1 3 A- X0: planned for 0.5 A, and 0.7 A with the device.
+    const fed = boat({
+      panels: [aPanel({ tag: 'A9', zoneTag: 'helm' })],
+      circuits: [
+        aCircuit({ tag: 'F0', fedFromTag: 'G1', protection: aProtection('blade fuse', 0.6), loadTags: ['A9'] }),
+        { ...boat().circuits[0]!, fedFromTag: 'A9', designCurrentA: 0.5 },
+      ],
+    })
+    expect(reasonsFor(fed)).toContain('elsewhere a limit would be passed: Circuit F0: design current 0.7 A, blade fuse rated 0.6 A')
+  })
+  it('more voltage than a device is made for', () => {
+    const high = boat({ batteries: [aBattery({ tag: 'G1', zoneTag: 'helm', nominalVoltageV: 24 })] })
+    expect(reasonsFor(high)).toBe('at X0, where it is fed: 24.00 V, limit 16.00 V')
+  })
+  it('a device on the other side, where the circuit loses more', () => {
+    /**
+     * 0.5 mm², class 5 tinned: 40.1 Ω/km at 20 °C (tests/reference/conductors-iec60228-class5.csv), at 105 °C · (1 + 0.00393 · 85) = 53.49 Ω/km.
+     * 30 m out and back are 3.2096 Ω: 12 V − 0.5 A · 3.2096 Ω − 0.57 V − 0.057 V (drop of P2) = 9.77 V now; with 20 · 0.05 A more 6.56 V.
+     */
+    const thin = boat({
+      cableTypes: [...boat().cableTypes, aCableType({ tag: 'thin', size: mm2(0.5) })],
+      cables: changed(boat().cables, 'W-F1', { typeTag: 'thin', lengthM: 30 }),
+      circuits: changed(boat().circuits, 'F1', { designCurrentA: 0.5 }),
+    })
+    expect(reasonsFor(thin, { atTag: 'helm', loadEquivalencyNumber: 20 })).toContain('at P2 arrive 6.56 V, limit 9.00 V')
   })
   it('the cable on the way, of the side that it hangs on', () => {
     const loaded = boat({ cables: changed(boat().cables, 'W1', { lengthM: 0.1 }), equipment: changed(boat().equipment, 'P2', { loadEquivalencyNumber: 58 }), circuits: changed(boat().circuits, 'F1', { protection: aProtection('blade fuse', 10), designCurrentA: 10 }) })
