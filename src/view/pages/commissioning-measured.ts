@@ -101,10 +101,12 @@ function subjectText(context: ViewContext, { subjectTag, loadTag }: ReadingCheck
   return [...context.named(subjectTag), ...at]
 }
 
-/** Residual currents are read in milliampere. */
-const quantityText = ({ vessel }: ViewContext, quantity: string, value: number): string =>
-  (quantity === 'residualCurrentA' ? sayResidualCurrent(value) : say(quantity, value, vessel))
-const measuredText = (context: ViewContext, measured: Measured): string =>
+/** Residual currents are read in milliampere; ohms of a bus are whole ones and tenths. */
+function quantityText({ vessel }: ViewContext, quantity: string, value: number): string {
+  if (quantity === 'residualCurrentA') return sayResidualCurrent(value)
+  return quantity === 'resistanceOhm' ? sayForWorking(quantity, value) : say(quantity, value, vessel)
+}
+export const measuredText = (context: ViewContext, measured: Measured): string =>
   ('words' in measured ? measured.words : quantityText(context, measured.quantity, measured.value))
 
 const differenceText = (context: ViewContext, measured: Measured): Text => {
@@ -128,7 +130,7 @@ function limitOfReading(context: ViewContext, comparison: Comparison): string {
   const { quantity, value, limit } = comparison
   // What is compared is not what was read, so it is said too.
   const compared = quantity === 'measuredDropPercent' ? `${sayAgainst(quantity, value, limit.value, context.vessel).actual} of nominal, ` : ''
-  return `${compared}${limitText(context, comparison)}`
+  return `${compared}${quantity === 'resistanceOhm' ? `${limit.relation} ${quantityText(context, quantity, limit.value)}` : limitText(context, comparison)}`
 }
 const marginText = (context: ViewContext, { quantity, margin, within }: Comparison): string =>
   `${quantityText(context, quantity, Math.abs(margin))} ${within ? 'left' : 'missed'}`

@@ -1,0 +1,80 @@
+/** Sheets for what is measured on CAN buses and at radios. */
+import type { BusResult, SupplySection } from '../../model/results/can-bus.js'
+import type { MeasuredThing, MeasuredTransmitter } from '../../model/results/commissioning.js'
+import { highestDeviceV, lowestDeviceV, terminationTolerance } from '../../references/tables/can-rules.js'
+import { say, sayForWorking } from '../../units/format.js'
+import type { ViewContext } from '../context.js'
+import { fixedPages } from '../site-map.js'
+import { dash, joined, lineBreak, linkTo, muted } from '../text.js'
+import type { Table, Text } from '../view-model.js'
+import { alreadyRead, box, forPen, signed } from './commissioning-sheet-parts.js'
+
+// --- buses -----------------------------------------------------------------------------------------------------------
+export function busSheet(context: ViewContext, buses: readonly MeasuredThing[]): Table {
+  const { byBus } = context.results.canBus
+  return forPen(buses, {
+    id: 'sheet-buses',
+    caption: 'Test sheet: CAN buses',
+    note: [`Resistance between the two data wires, within ${terminationTolerance.sharePercent} % (common practice, no source). Voltage with every device at its most and the source at its nominal voltage; in use it is higher. A device needs ${say('voltageV', lowestDeviceV.value)} to ${say('voltageV', highestDeviceV.value)}.`],
+    columns: [
+      { title: 'Bus', width: 'text', cell: ({ tag }) => context.named(tag) },
+      { title: 'Expected', width: 'text', cell: ({ tag }) => expectedOfBus(context, byBus.get(tag)!) },
+      { title: 'Resistance, dead', unit: 'Ω', width: 'short', cell: ({ tag }) => alreadyRead(context, [tag], 'resistance between data wires') },
+      { title: 'Voltage', unit: 'V', width: 'short', cell: ({ tag }) => voltageText(context, byBus.get(tag)!) },
+      { title: 'Load', unit: '%', width: 'short', cell: ({ tag }) => alreadyRead(context, [tag], 'load of a bus') },
+      { title: 'Date, initials', width: 'short', cell: () => signed },
+    ],
+  })
+}
+
+function expectedOfBus(context: ViewContext, { termination: { expected }, supply, load: { total, missing } }: BusResult): Text {
+  return joined([
+    expected.status === 'computed' ? [sayForWorking('resistanceOhm', expected.output.resistanceOhm)] : [muted(`resistance not known: ${expected.reason}`)],
+    ...(supply.suppliesDevices ? supply.sections.map(section => expectedOfSection(context, section)) : [[muted('devices supplied elsewhere: no voltage to read')]]),
+    total.status === 'computed' ? [`load ${missing.length > 0 ? 'at least ' : ''}${say('busLoadPercent', total.output.nominalLoadPercent)} to ${say('busLoadPercent', total.output.worstLoadPercent)}`]
+      : [muted(`load not known: ${total.reason}`)],
+  ], lineBreak)
+}
+
+function expectedOfSection({ vessel }: ViewContext, { solved, missing }: SupplySection): Text {
+  if (solved === null) return [muted(`voltage not known: ${missing.join('; ')}`)]
+  const { insertion, worst } = solved
+  const at = (tag: string, voltageV: number | null | undefined): string => `${voltageV == null ? 'voltage not known' : say('voltageV', voltageV, vessel)} at ${tag}`
+  return [at(insertion.tag, insertion.voltageV), ...(worst === null ? [] : [`, ${at(worst.tag, worst.voltageV)}`])]
+}
+
+/** What is read, wherever that was; else boxes for where it comes in and where least is left. */
+function voltageText(context: ViewContext, { bus, supply, readings }: BusResult): Text {
+  if (!supply.suppliesDevices) return dash
+  const read = readings.flatMap(({ quantity, atTag }) => (quantity === 'voltageV' && atTag !== null ? alreadyRead(context, [bus.tag, atTag], 'voltage on a bus') : []))
+  if (read.length > 0) return read
+  const places = supply.sections.flatMap(({ insertionTags, solved }) => [...insertionTags, ...(solved?.worst == null ? [] : [solved.worst.tag])])
+  return box(...[...new Set(places)].map(tag => `at ${tag}`))
+}
+
+// --- transmitters ----------------------------------------------------------------------------------------------------
+export function transmitterSheet(context: ViewContext, transmitters: readonly MeasuredTransmitter[]): Table {
+  return forPen(transmitters, {
+    id: 'sheet-transmitters',
+    caption: 'Test sheet: radio transmitters',
+    note: ['With the meter between the radio and its cable. At the connector an antenna on its limit reads less than on the antenna itself, since the cable weakens what comes back: the formula is under ', linkTo(fixedPages.methods, 'Methods'), ', “', standingWaveTitle(context), '”.'],
+    columns: [
+      { title: 'Transmitter', width: 'text', cell: ({ tag, chain }) => [...context.named(tag), lineBreak, muted([chain.service, ...(chain.terminal === null ? [] : [`at ${chain.terminal}`])].join(', '))] },
+      { title: 'Expected', width: 'text', cell: transmitter => expectedOfTransmitter(transmitter) },
+      { title: 'VSWR', width: 'short', cell: () => [] },
+      { title: 'Forward power', unit: 'W', width: 'short', cell: () => [] },
+      { title: 'Date, initials', width: 'short', cell: () => signed },
+    ],
+  })
+}
+
+const standingWaveTitle = ({ registries }: ViewContext): string => registries.methods.find(({ id }) => id === 'standing-wave-behind-cable')!.title
+
+function expectedOfTransmitter({ chain: { powerW, frequencyMHz, lossDb, antennaTag }, limit, mayRead }: MeasuredTransmitter): Text {
+  return joined([
+    mayRead.status === 'computed' && lossDb !== null
+      ? [`VSWR at most ${say('vswrFactor', mayRead.output.readVswrFactor)}`, lineBreak, muted(`${antennaTag} at most ${say('vswrFactor', limit.value)}, ${say('lossDb', lossDb)} before it`)]
+      : [muted(`VSWR not known: ${mayRead.status === 'computed' ? '' : mayRead.reason}`)],
+    [`${say('powerW', powerW)} at ${say('frequencyMHz', frequencyMHz)}`],
+  ], lineBreak)
+}
