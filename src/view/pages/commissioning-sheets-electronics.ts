@@ -1,12 +1,13 @@
 /** Sheets for what is measured on CAN buses and at radios. */
-import type { BusResult, SupplySection } from '../../model/results/can-bus.js'
+import type { BusLoad, BusResult, SupplySection } from '../../model/results/can-bus.js'
 import type { MeasuredThing, MeasuredTransmitter } from '../../model/results/commissioning.js'
 import { highestDeviceV, lowestDeviceV, terminationTolerance } from '../../references/tables/can-rules.js'
 import { say, sayForWorking } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
 import { dash, joined, lineBreak, linkTo, muted } from '../text.js'
-import type { Table, Text } from '../view-model.js'
+import type { Inline, Table, Text } from '../view-model.js'
+import { methodOf } from '../working.js'
 import { alreadyRead, box, forPen, signed } from './commissioning-sheet-parts.js'
 
 // --- buses -----------------------------------------------------------------------------------------------------------
@@ -27,13 +28,19 @@ export function busSheet(context: ViewContext, buses: readonly MeasuredThing[]):
   })
 }
 
-function expectedOfBus(context: ViewContext, { termination: { expected }, supply, load: { total, missing } }: BusResult): Text {
+function expectedOfBus(context: ViewContext, { termination: { expected }, supply, load }: BusResult): Text {
   return joined([
     expected.status === 'computed' ? [sayForWorking('resistanceOhm', expected.output.resistanceOhm)] : [muted(`resistance not known: ${expected.reason}`)],
     ...(supply.suppliesDevices ? supply.sections.map(section => expectedOfSection(context, section)) : [[muted('devices supplied elsewhere: no voltage to read')]]),
-    total.status === 'computed' ? [`load ${missing.length > 0 ? 'at least ' : ''}${say('busLoadPercent', total.output.nominalLoadPercent)} to ${say('busLoadPercent', total.output.worstLoadPercent)}`]
-      : [muted(`load not known: ${total.reason}`)],
+    [loadText(load)],
   ], lineBreak)
+}
+
+/** While not all that is sent is known, no more than the least. */
+function loadText({ total, missing }: BusLoad): Inline {
+  if (total.status === 'not computed') return muted(`load not known: ${total.reason}`)
+  const least = say('busLoadPercent', total.output.nominalLoadPercent)
+  return missing.length > 0 ? `load at least ${least}` : `load ${least} to ${say('busLoadPercent', total.output.worstLoadPercent)}`
 }
 
 function expectedOfSection({ vessel }: ViewContext, { solved, missing }: SupplySection): Text {
@@ -57,7 +64,7 @@ export function transmitterSheet(context: ViewContext, transmitters: readonly Me
   return forPen(transmitters, {
     id: 'sheet-transmitters',
     caption: 'Test sheet: radio transmitters',
-    note: ['With the meter between the radio and its cable. At the connector an antenna on its limit reads less than on the antenna itself, since the cable weakens what comes back: the formula is under ', linkTo(fixedPages.methods, 'Methods'), ', “', standingWaveTitle(context), '”.'],
+    note: ['With the meter between the radio and its cable. At the connector an antenna on its limit reads less than on the antenna itself, since the cable weakens what comes back: the formula is under ', linkTo(fixedPages.methods, 'Methods'), ', “', methodOf(context, transmitters[0]!.mayRead.method).title, '”.'],
     columns: [
       { title: 'Transmitter', width: 'text', cell: ({ tag, chain }) => [...context.named(tag), lineBreak, muted([chain.service, ...(chain.terminal === null ? [] : [`at ${chain.terminal}`])].join(', '))] },
       { title: 'Expected', width: 'text', cell: transmitter => expectedOfTransmitter(transmitter) },
@@ -67,8 +74,6 @@ export function transmitterSheet(context: ViewContext, transmitters: readonly Me
     ],
   })
 }
-
-const standingWaveTitle = ({ registries }: ViewContext): string => registries.methods.find(({ id }) => id === 'standing-wave-behind-cable')!.title
 
 function expectedOfTransmitter({ chain: { powerW, frequencyMHz, lossDb, antennaTag }, limit, mayRead }: MeasuredTransmitter): Text {
   return joined([

@@ -1,4 +1,5 @@
 /** Sheets for what is seen at work rather than measured: networks link by link, then position, depth, lights, radio and beacons. */
+import { inWords } from '../../findings/words.js'
 import type { BusResult } from '../../model/results/can-bus.js'
 import type { EthernetLink, EthernetResults, LinkEnd } from '../../model/results/ethernet.js'
 import type { SerialLink, Tag } from '../../model/vessel.js'
@@ -77,7 +78,7 @@ function linkText(context: ViewContext, { tag, ends, speedMbitPerS }: EthernetLi
 function serialTrial(context: ViewContext, { tag, talker, baudRateBaud }: SerialLink): Trial {
   const { sentences, listeners } = context.results.serial.byLink.get(tag)!
   return {
-    what: [...context.named(tag), lineBreak, muted(`from ${talker.tag} to ${listeners.map(listener => listener.tag).join(', ')}`)],
+    what: [...context.named(tag), lineBreak, muted(`from ${talker.tag} to ${listeners.length === 0 ? 'no recorded listener' : inWords(listeners.map(listener => listener.tag))}`)],
     expected: [
       ...(sentences.length === 0 ? [muted('sentences not recorded')] : joined(sentences.map(({ formatter }) => [tickBox, formatter]), ' ')),
       ...(baudRateBaud === null ? [] : [` at ${say('baudRateBaud', baudRateBaud)}`]),
