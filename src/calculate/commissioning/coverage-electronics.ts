@@ -8,7 +8,7 @@ import { limitOf, mayReadAt } from '../radio/standing-waves.js'
 
 /** The voltage only where the bus itself supplies its devices. */
 export const busKindsOf = ({ supply }: BusResult): readonly CheckKind[] => [
-  'resistance between data wires', ...(supply.suppliesDevices && supply.sections.length > 0 ? ['voltage on a bus' as const] : []), 'load of a bus',
+  'resistance between data wires', ...(supply.sections.length > 0 ? ['voltage on a bus' as const] : []), 'load of a bus',
 ]
 
 /** What standing wave meters for boats reach, and what can be sent on for as long as it takes. Common practice, no source. */
