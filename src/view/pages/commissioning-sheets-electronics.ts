@@ -16,12 +16,12 @@ export function busSheet(context: ViewContext, buses: readonly MeasuredThing[]):
   return forPen(buses, {
     id: 'sheet-buses',
     caption: 'Test sheet: CAN buses',
-    note: [`Resistance between the two data wires, within ${terminationTolerance.sharePercent} % (common practice, no source). Voltage with every device at its most and the source at its nominal voltage; in use it is higher. A device needs ${say('voltageV', lowestDeviceV.value)} to ${say('voltageV', highestDeviceV.value)}.`],
+    note: [`Resistance between the two data wires, within ${say('sharePercent', terminationTolerance.sharePercent)} (common practice, no source). Voltage with every device at its most and the source at its nominal voltage; in use it is higher. A device needs ${say('voltageV', lowestDeviceV.value)} to ${say('voltageV', highestDeviceV.value)}.`],
     columns: [
       { title: 'Bus', width: 'text', cell: ({ tag }) => context.named(tag) },
       { title: 'Expected', width: 'text', cell: ({ tag }) => expectedOfBus(context, byBus.get(tag)!) },
       { title: 'Resistance, dead', unit: 'Ω', width: 'short', cell: ({ tag }) => alreadyRead(context, [tag], 'resistance between data wires') },
-      { title: 'Voltage', unit: 'V', width: 'short', cell: ({ tag }) => voltageText(context, byBus.get(tag)!) },
+      { title: 'Voltage', unit: 'V', width: 'short', cell: ({ tag }) => voltageText(byBus.get(tag)!) },
       { title: 'Load', unit: '%', width: 'short', cell: ({ tag }) => alreadyRead(context, [tag], 'load of a bus') },
       { title: 'Date, initials', width: 'short', cell: () => signed },
     ],
@@ -51,10 +51,10 @@ function expectedOfSection({ vessel }: ViewContext, { solved, missing }: SupplyS
 }
 
 /** What is read, wherever that was; else boxes for where it comes in and where least is left. */
-function voltageText(context: ViewContext, { bus, supply, readings }: BusResult): Text {
+function voltageText({ supply, readings }: BusResult): Text {
   if (!supply.suppliesDevices) return dash
-  const read = readings.flatMap(({ quantity, atTag }) => (quantity === 'voltageV' && atTag !== null ? alreadyRead(context, [bus.tag, atTag], 'voltage on a bus') : []))
-  if (read.length > 0) return read
+  const read = readings.filter(({ quantity, atTag, agrees, supersededBy }) => quantity === 'voltageV' && atTag !== null && agrees !== null && supersededBy === null)
+  if (read.length > 0) return joined(read.map(({ measured, atTag, number }) => [muted(`${say('voltageV', measured)} at ${atTag} (reading ${number})`)]), lineBreak)
   const places = supply.sections.flatMap(({ insertionTags, solved }) => [...insertionTags, ...(solved?.worst == null ? [] : [solved.worst.tag])])
   return box(...[...new Set(places)].map(tag => `at ${tag}`))
 }

@@ -35,7 +35,7 @@ describe('a bus', () => {
   })
   it('has what is read in the sheet until all is read', () => {
     const some = pageOf(bus, { subjectTag: 'N1', resistanceOhm: 60.4 }, { subjectTag: 'N1', atTag: 'X1', voltageV: 12.5 })
-    expect(cellsOf(tableIn(some, 'sheet-buses'))[0]!.slice(2)).toEqual(['60.4 Ω (reading 1)', '12.50 V (reading 2)', '', 'date initials'])
+    expect(cellsOf(tableIn(some, 'sheet-buses'))[0]!.slice(2)).toEqual(['60.4 Ω (reading 1)', '12.50 V at X1 (reading 2)', '', 'date initials'])
     const all = pageOf(bus, { subjectTag: 'N1', resistanceOhm: 60.4, busLoadPercent: 1 }, { subjectTag: 'N1', atTag: 'X1', voltageV: 12.5 })
     expect(sheetIds(all)).not.toContain('sheet-buses')
     expect(wordsOn(all)).toContain('CAN buses 1 of 1 completely measured')
@@ -77,14 +77,15 @@ describe('trials', () => {
   it('of links name speed and power, network by network', () => {
     const page = pageOf(networkVessel({
       equipment: [
-        aSwitch('N1', 3, { powerBudgetW: 60, powerVoltageV: 54 }, { 1: { powerClass: 3 } }), aDevice('P1', { networkPowerW: 5 }, { powerClass: 2, speedMbitPerS: 100 }), aDevice('P2', {}, { speedMbitPerS: null }),
+        aSwitch('N1', 3, { powerBudgetW: 60, powerVoltageV: 54 }, { 1: { powerClass: 3 } }), aDevice('P1', { networkPowerW: 6 }, { powerClass: 2, speedMbitPerS: 100 }), aDevice('P2', {}, { speedMbitPerS: null }),
         aDevice('P8'), aDevice('P9'),
       ],
-      cables: [link('W1', 'N1:1', 'P1:lan'), link('W2', 'N1:2', 'P2:lan'), link('W9', 'P8:lan', 'P9:lan')],
+      cables: [link('W1', 'N1:1', 'P1:lan', { lengthM: 90 }), link('W2', 'N1:2', 'P2:lan'), link('W9', 'P8:lan', 'P9:lan')],
     }))
     const [lan, others] = cellsOf(tableIn(page, 'trial-networks'))
     expect(lan?.[0]).toBe('LAN Network LAN')
-    expect(lan?.[1]).toMatch(/^☐ W1, N1 1 to P1 lan: 100 Mbit\/s, (gives at most .+ W|power not known) ☐ W2, N1 2 to P2 lan: speed not known$/)
+    // 90 m of 0.2 Ω/m: (54 − √(54² − 4 · 18 · 6))/(2 · 18) = 0.1156 A; 6 + 18 · 0.1156² = 6.24 W
+    expect(lan?.[1]).toBe('☐ W1, N1 1 to P1 lan: 100 Mbit/s, gives at most 6.2 W ☐ W2, N1 2 to P2 lan: speed not known')
     expect(others).toEqual(['Other network cables', '☐ W9, P8 lan to P9 lan: 1000 Mbit/s', 'those that differ', 'date initials'])
     expect(page.blocks.some(({ is }) => is === 'callout')).toBe(false)
   })
