@@ -48,7 +48,6 @@ export function calculate(vessel: Vessel, basis: Basis): Results {
   const energy = energyPass(vessel, basis, upstream)
   const dependency = dependencyPass(vessel, basis, upstream)
   const reserve = reservePass(vessel, basis, upstream)
-  const commissioning = commissioningPass(vessel, basis, upstream)
   const electronics = {
     canBus: canBusPass(vessel, basis, upstream),
     serial: serialPass(vessel, basis, upstream),
@@ -58,6 +57,7 @@ export function calculate(vessel: Vessel, basis: Basis): Results {
     identifiers: identifiersPass(vessel, basis, upstream),
     configuration: configurationPass(vessel, basis, upstream),
   }
+  const commissioning = commissioningPass(vessel, basis, { ...upstream, canBus: electronics.canBus, radio: electronics.radio })
   const onwards = { protectiveDevices, acSupply, energy, dependency, reserve, commissioning, ...electronics }
   const findings = [routing, sources, feeding, currentCarryingCapacity, voltageDrop, protection, ...Object.values(onwards)].flatMap(results => results.findings)
   return { ...upstream, ...onwards, findings }

@@ -126,10 +126,8 @@ function loadFindings(result: BusResult): readonly Finding[] {
   return comparison.within ? [] : [find(busLoadAboveLimit, { subject: busOf(result), field: null, evidence: { worstLoadPercent: comparison.value }, limit: comparison.limit })]
 }
 
-/** Of several readings of the same at one place the latest counts. */
 function readingFindings({ bus, readings }: BusResult): readonly Finding[] {
-  const latest = new Map(readings.map(reading => [`${reading.quantity} ${reading.atTag}`, reading]))
-  return [...latest.values()].filter(({ agrees }) => agrees === false).map(({ number, quantity, measured, calculated, atTag, words }) => find(kinds[quantity], {
+  return readings.filter(({ agrees, supersededBy }) => agrees === false && supersededBy === null).map(({ number, quantity, measured, calculated, atTag, words }) => find(kinds[quantity], {
     subject: { kind: 'measurement', id: number }, field: quantity, evidence: { [quantity]: measured }, limit: null,
     context: { bus: bus.tag, at: quantity === 'voltageV' ? atTag ?? '' : '', calculated: sayForWorking(quantity, calculated ?? 0, 'result'), words: words ?? '' },
   }))

@@ -45,7 +45,7 @@ function gapsOf({ bus, lengths, supply, load, termination, readings }: BusResult
   const reasons = [
     ...lengths.missing, ...supply.sections.flatMap(({ missing }) => missing), ...load.missing,
     ...(termination.expected.status === 'computed' ? [] : [termination.expected.reason]),
-    ...readings.filter(({ agrees }) => agrees === null).map(({ number, words }) => `reading ${number}: ${words}`),
+    ...readings.filter(({ agrees, supersededBy }) => agrees === null && supersededBy === null).map(({ number, words }) => `reading ${number}: ${words}`),
   ]
   return [...new Set(reasons)].map(reason => ({ subjectTag: bus.tag, reason }))
 }

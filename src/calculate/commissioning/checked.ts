@@ -60,7 +60,7 @@ export function checked({ measurement, kind, of, field, loadTag, measured, calcu
 export const readingOf = ({ number }: Measurement) => ({ kind: 'measurement', id: number })
 
 /** What was calculated says more than a limit does. */
-function deviationOf(measured: Measured, limits: readonly Held[], tolerances: readonly Held[]): Deviation | null {
+export function deviationOf(measured: Measured, limits: readonly Pick<Held, 'comparison'>[], tolerances: readonly Pick<Held, 'comparison'>[]): Deviation | null {
   if ('words' in measured) return measured.words === 'reversed' ? 'reversed' : null
   const off = tolerances.find(({ comparison }) => !comparison.within)
   if (off !== undefined) return signOf(off)
@@ -68,4 +68,4 @@ function deviationOf(measured: Measured, limits: readonly Held[], tolerances: re
   if (missed === undefined) return null
   return missed.comparison.quantity === 'measuredDropPercent' && tolerances.length > 0 ? 'too high as calculated' : signOf(missed)
 }
-const signOf = ({ comparison }: Held): Deviation => (comparison.limit.relation === 'at most' ? 'above' : 'below')
+const signOf = ({ comparison }: Pick<Held, 'comparison'>): Deviation => (comparison.limit.relation === 'at most' ? 'above' : 'below')

@@ -5,16 +5,18 @@ import { grouped, lookup } from '../../model/lookup.js'
 import { type CommissioningResults, isAssessed, type ReadingCheck } from '../../model/results/commissioning.js'
 import type { Measurement, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
+import type { BeforeCommissioning } from './before.js'
 import type { Upstream } from '../upstream.js'
 import { internalResistanceChecks, residualChecks, twoPointChecks } from './check-devices.js'
 import { dropChecks } from './check-drop.js'
 import { type Checked, readingOf } from './checked.js'
+import { busChecks, standingWaveChecks } from './check-electronics.js'
 import { currentChecks, insulationChecks, polarityChecks, voltageChecks } from './check-values.js'
 import { coverage } from './coverage.js'
 import { readingInconsistent, readingNotAssessed, readingWithoutValue } from './findings.js'
 import { type Place, places } from './place.js'
 
-export function commissioningPass(vessel: Vessel, basis: Basis, before: Upstream): CommissioningResults {
+export function commissioningPass(vessel: Vessel, basis: Basis, before: BeforeCommissioning): CommissioningResults {
   const { placeOf } = places(vessel, before)
   const ofCircuits = vessel.measurements.filter(({ subjectTag }) => !lookup(vessel).canBuses.has(subjectTag))
   const placed = ofCircuits.map(measurement => ({ measurement, place: placeOf(measurement) }))
@@ -22,7 +24,8 @@ export function commissioningPass(vessel: Vessel, basis: Basis, before: Upstream
   const all = placed.flatMap(({ measurement, place }) => [...checksOf(vessel, basis, before, measurement, place), ...pairs.get(measurement) ?? []])
   const supersededBy = latest(all.map(({ check }) => check))
   const standing = all.filter(({ check }) => supersededBy(check) === null)
-  const checks = all.map(({ check }): ReadingCheck => ({ ...check, supersededBy: supersededBy(check) }))
+  const own = all.map(({ check }): ReadingCheck => ({ ...check, supersededBy: supersededBy(check) }))
+  const checks = inOrderOf(vessel, [...own, ...busChecks(before.canBus), ...standingWaveChecks(before.radio)])
   return {
     checks,
     coverage: coverage(vessel, basis, before, checks),
@@ -34,6 +37,11 @@ export function commissioningPass(vessel: Vessel, basis: Basis, before: Upstream
       ...gapFindings(standing.map(({ check }) => check)),
     ],
   }
+}
+
+function inOrderOf({ measurements }: Vessel, checks: readonly ReadingCheck[]): readonly ReadingCheck[] {
+  const position = new Map(measurements.map(({ number }, i) => [number, i]))
+  return checks.toSorted((a, b) => position.get(a.number)! - position.get(b.number)!)
 }
 
 const checksOf = (vessel: Vessel, basis: Basis, before: Upstream, measurement: Measurement, place: Place): readonly Checked[] => [

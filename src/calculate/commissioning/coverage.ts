@@ -1,11 +1,12 @@
-/** How far the boat has been measured: what each circuit, battery and residual-current device still lacks. */
+/** How far the boat has been measured: what each circuit, battery, residual-current device, bus and transmitter still lacks. */
 import { grouped, lookup } from '../../model/lookup.js'
 import { type CheckKind, type Coverage, isAssessed, type MeasuredThing, type ReadingCheck } from '../../model/results/commissioning.js'
 import { cableTagsOf } from '../../model/results.js'
 import type { Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
 import { bankOf } from '../sources/bank.js'
-import type { Upstream } from '../upstream.js'
+import type { BeforeCommissioning } from './before.js'
+import { busKindsOf, transmittersOf } from './coverage-electronics.js'
 import { residualDeviceOf, residualLimits } from './check-devices.js'
 import { expectedAt } from './check-drop.js'
 import { leastInsulation } from './check-values.js'
@@ -15,7 +16,7 @@ const ofCircuit: readonly CheckKind[] = ['voltage drop', 'current', 'insulation 
 const ofBattery: readonly CheckKind[] = ['voltage', 'internal resistance']
 const ofResidualDevice: readonly CheckKind[] = ['trip current', 'trip time']
 
-export function coverage(vessel: Vessel, basis: Basis, before: Upstream, checks: readonly ReadingCheck[]): Coverage {
+export function coverage(vessel: Vessel, basis: Basis, before: BeforeCommissioning, checks: readonly ReadingCheck[]): Coverage {
   const { circuitsOfLoad } = lookup(vessel)
   const bySubject = grouped(checks, ({ subjectTag }) => [subjectTag])
   const measured = (tag: Tag, about: readonly Tag[], kinds: readonly CheckKind[]): MeasuredThing => {
@@ -49,5 +50,7 @@ export function coverage(vessel: Vessel, basis: Basis, before: Upstream, checks:
         ...measured(tag, [tag], ofResidualDevice), tripCurrent: range?.status === 'computed' ? range.output : null, tripTimeMs: time?.value ?? null,
       }]
     }),
+    buses: [...before.canBus.byBus.values()].map(result => measured(result.bus.tag, [result.bus.tag], busKindsOf(result))),
+    transmitters: transmittersOf(vessel, before.radio),
   }
 }

@@ -83,6 +83,42 @@ export const meanings: Readonly<Record<CheckKind, Readonly<Partial<Record<Deviat
       lookFirst: 'Check the recorded value against the maker’s sheet, and how both were found.',
     },
   },
+  'resistance between data wires': {
+    'above': {
+      usually: ['a terminator that is missing or of another value', 'a backbone that is open at a plug'],
+      lookFirst: 'Find the terminator at each end of the backbone and measure it on its own, then open the backbone in the middle and measure towards each end.',
+    },
+    'below': {
+      usually: ['a third terminator, often one inside a device', 'water or a pinched cable between the data wires', 'a bus that was not switched off'],
+      lookFirst: 'Check that the bus was dead, then take devices off one by one until the reading is right.',
+    },
+  },
+  'voltage on a bus': {
+    'above': {
+      usually: ['a charger or a supply of its own that is set too high', 'a supply of another nominal voltage'],
+      lookFirst: 'Measure at the power insertion point, with all that charges off and then on.',
+    },
+    'below': {
+      usually: ['a plug of the backbone with a bad contact', 'devices that are not recorded', 'a battery that was low'],
+      lookFirst: 'Measure at the power insertion point at the same moment, then from tee to tee outwards: the stretch that loses most has the fault.',
+    },
+  },
+  'load of a bus': {
+    'above': {
+      usually: ['a device that was added and not recorded', 'a device that sends faster than its maker’s usual rate', 'a bad joint or terminator, so that frames are sent again'],
+      lookFirst: 'List the devices that are seen on the bus and compare with the record, then look at the count of faults.',
+    },
+    'below': {
+      usually: ['a device that was off or asleep', 'a device that is not seen on the bus'],
+      lookFirst: 'Switch everything on, and compare the devices that are seen with the record.',
+    },
+  },
+  'standing wave ratio': {
+    'above': {
+      usually: ['a bad plug: braid not soldered, centre pin loose, water in it', 'an antenna that is damaged or not made for the frequency', 'a crushed or wet cable', 'metal close to the antenna'],
+      lookFirst: 'Stop sending; look at the plugs first, then read again with a dummy load in place of the antenna: if it is good then, the antenna is at fault.',
+    },
+  },
 }
 
 /** Null where such a deviation is not known. */

@@ -36,7 +36,7 @@ function checkOf(vessel: Vessel, chains: readonly RadioChain[], { number, date, 
   return {
     ...about,
     reading: runMethod(returnLossMethod, { vswrFactor: readVswrFactor }),
-    expected: known ? runMethod(standingWaveBehindCableMethod, { antennaVswrFactor: limit.value, lossDb }) : without(standingWaveBehindCableMethod.id),
+    expected: mayReadAt(limit, known ? lossDb : null, place.gap ?? ''),
     atAntenna, gap: place.gap,
     verdict: known && !isExplained({ readVswrFactor, lossDb }) ? 'not explained'
       : antennaTag !== null && exceeds(readVswrFactor, limit) ? 'above limit'
@@ -45,7 +45,12 @@ function checkOf(vessel: Vessel, chains: readonly RadioChain[], { number, date, 
   }
 }
 
-function limitOf(vessel: Vessel, antennaTag: Tag | null): Limit {
+/** What an antenna on its limit gives behind so much loss. */
+export const mayReadAt = (limit: Limit, lossDb: number | null, gap: string): StandingWaveCheck['expected'] =>
+  (lossDb === null ? { status: 'not computed', method: standingWaveBehindCableMethod.id, reason: gap }
+    : runMethod(standingWaveBehindCableMethod, { antennaVswrFactor: limit.value, lossDb }))
+
+export function limitOf(vessel: Vessel, antennaTag: Tag | null): Limit {
   const stated = antennaTag === null ? null : lookup(vessel).equipment.get(antennaTag)?.antenna?.vswrFactor ?? null
   return stated === null ? usualStandingWave : { relation: 'at most', value: stated, citation: makersStandingWave }
 }

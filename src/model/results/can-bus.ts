@@ -233,7 +233,12 @@ export interface BusReading {
   readonly quantity: 'resistanceOhm' | 'busLoadPercent' | 'voltageV'
   readonly measured: number
   readonly calculated: number | null
+  /** Against what a device needs, and against what was calculated; none where nothing can be said. */
+  readonly limits: readonly Comparison[]
+  readonly tolerances: readonly Comparison[]
   readonly agrees: boolean | null
   /** What a deviation usually means, or why nothing can be said. */
   readonly words: string | null
+  /** Number of a later reading of the same at the same place; it counts in place of this one. */
+  readonly supersededBy: string | null
 }

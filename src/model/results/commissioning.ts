@@ -1,8 +1,9 @@
 /** Measured values held against calculated ones. */
-import type { Finding } from '../../findings/finding.js'
+import type { Finding, Limit } from '../../findings/finding.js'
 import type { Comparison, Outcome } from '../results.js'
 import type { Tag } from '../vessel.js'
 import type { Gap } from './gap.js'
+import type { RadioChain, StandingWaveCheck } from './radio.js'
 
 export interface CommissioningResults {
   /** Every value of every reading, in the order of the readings. */
@@ -14,6 +15,8 @@ export interface CommissioningResults {
 
 export type CheckKind =
   | 'voltage drop' | 'voltage' | 'current' | 'insulation resistance' | 'polarity' | 'trip current' | 'trip time' | 'internal resistance'
+  // Worked out with the buses and the radios, and only listed here.
+  | 'resistance between data wires' | 'voltage on a bus' | 'load of a bus' | 'standing wave ratio'
 
 /**
  * Which way a reading is off: against what was calculated or recorded, else against its limit.
@@ -68,6 +71,8 @@ export interface Coverage {
   readonly batteries: readonly MeasuredBattery[]
   /** Residual-current devices: circuits whose protection is one, and equipment. */
   readonly residualDevices: readonly MeasuredResidualDevice[]
+  readonly buses: readonly MeasuredThing[]
+  readonly transmitters: readonly MeasuredTransmitter[]
 }
 /** With what is expected of it, for the test sheet; null where that is not known. */
 export interface MeasuredCircuit extends MeasuredThing {
@@ -79,6 +84,13 @@ export interface MeasuredBattery extends MeasuredThing { readonly internalResist
 export interface MeasuredResidualDevice extends MeasuredThing {
   readonly tripCurrent: { readonly leastTripCurrentA: number; readonly mostTripCurrentA: number } | null
   readonly tripTimeMs: number | null
+}
+/** A connector of a radio, with what is to be read there. */
+export interface MeasuredTransmitter extends MeasuredThing {
+  readonly chain: RadioChain
+  /** Of the antenna. */
+  readonly limit: Limit
+  readonly mayRead: StandingWaveCheck['expected']
 }
 export interface MeasuredThing {
   readonly tag: Tag

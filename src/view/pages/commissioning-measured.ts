@@ -7,8 +7,9 @@ import { say, sayAgainst, sayForWorking } from '../../units/format.js'
 import { type Quantities, unitOf } from '../../units/quantity.js'
 import type { ViewContext } from '../context.js'
 import { wordsOf } from '../nomenclature.js'
+import { fixedPages } from '../site-map.js'
 import { type ColumnOf, tableOf } from '../tables.js'
-import { dash, joined, lineBreak, muted, verdict } from '../text.js'
+import { dash, joined, lineBreak, linkTo, muted, verdict } from '../text.js'
 import type { Block, Level, Table, Text, Working, WorkingLine } from '../view-model.js'
 import { methodOf } from '../working.js'
 import { limitText } from './ac-supply-state.js'
@@ -23,6 +24,17 @@ const captions: Readonly<Record<CheckKind, string>> = {
   'trip current': 'Residual current at which a device trips',
   'trip time': 'Time in which a residual-current device trips',
   'internal resistance': 'Internal resistance of batteries',
+  'resistance between data wires': 'Resistance between the data wires of a bus',
+  'voltage on a bus': 'Voltage along a bus',
+  'load of a bus': 'Load of a bus',
+  'standing wave ratio': 'Standing wave ratio (VSWR)',
+}
+
+/** Where the sum is that is not on this page. */
+const onBusPage: Text = ['The sum is on the page of the bus. ']
+const sumsElsewhere: Readonly<Partial<Record<CheckKind, Text>>> = {
+  'resistance between data wires': onBusPage, 'voltage on a bus': onBusPage, 'load of a bus': onBusPage,
+  'standing wave ratio': ['What an antenna on its limit gives behind the loss of its cable; the sum is under ', linkTo(fixedPages.radio, 'Radio and antennas'), '. '],
 }
 
 export const standing = (checks: readonly ReadingCheck[]): readonly ReadingCheck[] => checks.filter(({ supersededBy }) => supersededBy === null)
@@ -54,7 +66,7 @@ function kindTable(context: ViewContext, kind: CheckKind, checks: readonly Readi
     empty: '',
     columns: readingColumns(context).filter(({ title }) => hasFigure || title !== 'Calculated'),
     level: check => (check.supersededBy === null ? rowLevel(verdictOf(check).level) : null),
-    ...(sources.length === 0 ? {} : { note: [`Accepted by: ${sources.join('; ')}.`] }),
+    ...(sources.length === 0 ? {} : { note: [...sumsElsewhere[kind] ?? [], `Accepted by: ${sources.join('; ')}.`] }),
   })
 }
 const rowLevel = (level: Level): Level | null => (level === 'error' || level === 'warning' ? level : null)
@@ -89,10 +101,12 @@ function subjectText(context: ViewContext, { subjectTag, loadTag }: ReadingCheck
   return [...context.named(subjectTag), ...at]
 }
 
-/** Residual currents are read in milliampere. */
-const quantityText = ({ vessel }: ViewContext, quantity: string, value: number): string =>
-  (quantity === 'residualCurrentA' ? sayResidualCurrent(value) : say(quantity, value, vessel))
-const measuredText = (context: ViewContext, measured: Measured): string =>
+/** Residual currents are read in milliampere; ohms of a bus are whole ones and tenths. */
+function quantityText({ vessel }: ViewContext, quantity: string, value: number): string {
+  if (quantity === 'residualCurrentA') return sayResidualCurrent(value)
+  return quantity === 'resistanceOhm' ? sayForWorking(quantity, value) : say(quantity, value, vessel)
+}
+export const measuredText = (context: ViewContext, measured: Measured): string =>
   ('words' in measured ? measured.words : quantityText(context, measured.quantity, measured.value))
 
 const differenceText = (context: ViewContext, measured: Measured): Text => {
@@ -116,7 +130,7 @@ function limitOfReading(context: ViewContext, comparison: Comparison): string {
   const { quantity, value, limit } = comparison
   // What is compared is not what was read, so it is said too.
   const compared = quantity === 'measuredDropPercent' ? `${sayAgainst(quantity, value, limit.value, context.vessel).actual} of nominal, ` : ''
-  return `${compared}${limitText(context, comparison)}`
+  return `${compared}${quantity === 'resistanceOhm' ? `${limit.relation} ${quantityText(context, quantity, limit.value)}` : limitText(context, comparison)}`
 }
 const marginText = (context: ViewContext, { quantity, margin, within }: Comparison): string =>
   `${quantityText(context, quantity, Math.abs(margin))} ${within ? 'left' : 'missed'}`

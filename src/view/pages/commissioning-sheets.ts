@@ -1,47 +1,30 @@
-/** Sheets to print and fill in: what has not been measured yet, panel by panel, then batteries and residual-current devices. */
+/** Sheets to print and fill in: what has not been measured yet, panel by panel, then batteries, residual-current devices, buses and radios. */
 import { slug } from '../../model/address.js'
 import { grouped } from '../../model/lookup.js'
-import { type CheckKind, isAssessed, type MeasuredBattery, type MeasuredCircuit, type MeasuredResidualDevice, type ReadingCheck } from '../../model/results/commissioning.js'
+import type { CheckKind, MeasuredBattery, MeasuredCircuit, MeasuredResidualDevice } from '../../model/results/commissioning.js'
 import { designCurrentA } from '../../model/results.js'
 import type { Circuit, Tag } from '../../model/vessel.js'
 import { sayResidualCurrent } from '../../references/basis/ac-rules.js'
 import { say } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
-import { byTag, compareTags, type TableOf, tableOf } from '../tables.js'
+import { compareTags } from '../tables.js'
 import { joined, lineBreak, muted } from '../text.js'
 import type { Block, Table, Text } from '../view-model.js'
-import { standing } from './commissioning-measured.js'
+import { alreadyRead, box, forPen, isWanting, sheetOf, signed } from './commissioning-sheet-parts.js'
+import { busSheet, transmitterSheet } from './commissioning-sheets-electronics.js'
 
 export function testSheets(context: ViewContext): readonly Block[] {
-  const { circuits, batteries, residualDevices } = context.results.commissioning.coverage
+  const { circuits, batteries, residualDevices, buses, transmitters } = context.results.commissioning.coverage
   const wanting = circuits.filter(isWanting).map(measured => ({ measured, circuit: context.lookup.circuits.get(measured.tag)! }))
   const bySource = grouped(wanting, ({ circuit }) => [circuit.fedFromTag])
   return [
     ...[...bySource].toSorted(([a], [b]) => compareTags(a, b)).map(([sourceTag, rows]) => circuitSheet(context, sourceTag, rows)),
     ...sheetOf(context, batteries, batterySheet),
     ...sheetOf(context, residualDevices, residualSheet),
+    ...sheetOf(context, buses, busSheet),
+    ...sheetOf(context, transmitters, transmitterSheet),
   ]
 }
-
-const isWanting = ({ missing }: { readonly missing: readonly CheckKind[] }): boolean => missing.length > 0
-function sheetOf<T extends { readonly tag: Tag; readonly missing: readonly CheckKind[] }>(context: ViewContext, things: readonly T[], make: (context: ViewContext, things: readonly T[]) => Table): readonly Table[] {
-  const wanting = things.filter(isWanting).toSorted(byTag)
-  return wanting.length === 0 ? [] : [make(context, wanting)]
-}
-const forPen = <T>(things: readonly T[], table: Omit<TableOf<T>, 'empty'>): Table => ({ ...tableOf(things, { ...table, empty: '' }), forPen: true })
-
-/** A box with a small word in it that says what goes there. */
-const box = (...words: readonly string[]): Text => joined(words.map(word => [muted(word)]), lineBreak)
-const signed = box('date', 'initials')
-
-/** What is read already, with the number of its reading; else nothing, to be written in. */
-function alreadyRead(context: ViewContext, tags: readonly (Tag | null)[], kind: CheckKind): Text {
-  const found = standing(context.results.commissioning.checks).find(check => check.kind === kind && isAssessed(check) && tags.includes(check.subjectTag) && onSheet(check, tags))
-  if (found === undefined) return []
-  const { measured } = found
-  return [muted(`${'words' in measured ? measured.words : measured.quantity === 'residualCurrentA' ? sayResidualCurrent(measured.value) : say(measured.quantity, measured.value, context.vessel)} (reading ${found.number})`)]
-}
-const onSheet = ({ loadTag }: ReadingCheck, tags: readonly (Tag | null)[]): boolean => loadTag === null || tags.includes(loadTag)
 
 // --- circuits --------------------------------------------------------------------------------------------------------
 interface Row { readonly circuit: Circuit; readonly measured: MeasuredCircuit; readonly loadTag: Tag | null }

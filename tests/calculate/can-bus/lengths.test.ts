@@ -92,6 +92,13 @@ describe('readings', () => {
     const measurements = [['M1', '2026-05-01', 120], ['M2', '2026-06-01', 60]].map(([number, date, resistanceOhm]) => aMeasurement({ number: String(number), date: String(date), subjectTag: 'N1', resistanceOhm: Number(resistanceOhm) }))
     expect(foundIn(busBoat(bus, { measurements }))).toEqual([])
     expect(foundIn(busBoat(bus, { measurements: measurements.slice(0, 1) }))).toEqual(['CAN303 M1'])
+    expect(busIn(busBoat(bus, { measurements })).readings.map(({ supersededBy }) => supersededBy)).toEqual(['M2', null])
+  })
+  it('say what is accepted', () => {
+    // By hand: 60 Ω less and plus a tenth; 0.3 V less than 12.544 V, and the 9 V that a device needs
+    expect(read({ resistanceOhm: 60 }).tolerances.map(({ limit }) => limit.value)).toEqual([expect.closeTo(54, 9), expect.closeTo(66, 9)])
+    expect(read({ voltageV: 12.5, atTag: 'X1' })).toMatchObject({ limits: [{ limit: { value: 9 } }], tolerances: [{ limit: { value: expect.closeTo(12.244, 6) } }] })
+    expect(read({ voltageV: 12.2 })).toMatchObject({ limits: [], tolerances: [] })
   })
 })
 

@@ -120,6 +120,8 @@ describe('a CAN bus that is not in order', () => {
   it('holds readings against the sums', () => {
     const boat = { ...good, measurements: [aMeasurement({ number: 'M1', subjectTag: 'N1', date: '2026-05-01', resistanceOhm: 120 })] }
     expect(cellsOf(tableIn(pageOf(boat), 'bus-readings'))).toEqual([['M1 2026-05-01', 'resistance between the data wires', '120 Ω', '60 Ω', 'differs one terminator is missing, or the backbone is open on the way to it']])
+    const again = { ...boat, measurements: [...boat.measurements, aMeasurement({ number: 'M2', subjectTag: 'N1', date: '2026-06-01', resistanceOhm: 60 })] }
+    expect(cellsOf(tableIn(pageOf(again), 'bus-readings')).map(cells => cells[4])).toEqual(['replaced by reading M2', 'agrees'])
   })
 })
 

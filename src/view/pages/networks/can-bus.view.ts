@@ -180,13 +180,19 @@ function readingBlocks(context: ViewContext, { readings }: BusResult): readonly 
     caption: 'Readings of the bus',
     empty: '',
     note: ['Accepted: resistance within 10 %, load within 5 points of what lies between nominal and worst, voltage not more than 0.3 V below what is left with every device at its most. Common practice, no source.'],
-    level: ({ agrees }) => (agrees === false ? 'warning' : null),
+    level: ({ agrees, supersededBy }) => (agrees === false && supersededBy === null ? 'warning' : null),
     columns: [
       { title: 'Reading', width: 'tag', cell: ({ number, date }) => [number, ...(date === null ? [] : [lineBreak, muted(date)])] },
       { title: 'Of', width: 'text', cell: ({ quantity, atTag }) => [quantityNames[quantity], ...(atTag === null ? [] : [' at ', ...context.named(atTag)])] },
       { title: 'Measured', width: 'number', cell: ({ quantity, measured }) => [sayForWorking(quantity, measured)] },
       { title: 'Calculated', width: 'number', cell: ({ quantity, calculated }) => (calculated === null ? dash : [sayForWorking(quantity, calculated, 'result')]) },
-      { title: 'Verdict', width: 'text', cell: ({ agrees, words }) => [agrees === null ? verdict('not assessed', 'not assessed') : agrees ? verdict('good', 'agrees') : verdict('warning', 'differs'), ...(words === null ? [] : [` ${words}`])] },
+      { title: 'Verdict', width: 'text', cell: readingVerdict },
     ],
   })]
+}
+
+function readingVerdict({ agrees, words, supersededBy }: BusReading): Text {
+  if (supersededBy !== null) return [muted(`replaced by reading ${supersededBy}`)]
+  const said = agrees === null ? verdict('not assessed', 'not assessed') : agrees ? verdict('good', 'agrees') : verdict('warning', 'differs')
+  return [said, ...(words === null ? [] : [` ${words}`])]
 }
