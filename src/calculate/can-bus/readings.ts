@@ -18,7 +18,7 @@ export function readingsOf(vessel: Vessel, expected: Expected): readonly BusRead
   ])
 }
 
-const about = ({ number, date, atTag }: Measurement) => ({ number, date, atTag })
+const about = ({ number, date, atTag }: Measurement) => ({ number, date, atTag, from: null as BusReading['from'] })
 
 function resistanceReading(measurement: Measurement, measured: number, { termination: { expected } }: Expected): BusReading {
   const calculated = expected.status === 'computed' ? expected.output.resistanceOhm : null
@@ -49,16 +49,16 @@ function loadReading(measurement: Measurement, measured: number, { load: { total
 
 /** The sum is made for every device at its most, so a reading may well be higher, not lower. */
 function voltageReading(vessel: Vessel, measurement: Measurement, measured: number, { backbone, supply }: Expected): BusReading {
-  const bare = { ...about(measurement), quantity: 'voltageV' as const, measured }
   const place = placeOf(vessel, measurement, backbone, supply)
+  const bare = { ...about(measurement), quantity: 'voltageV' as const, measured }
   if (typeof place === 'string') return { ...bare, calculated: null, agrees: null, words: place }
-  if (exceeds(measured, lowestDeviceV)) return { ...bare, calculated: place.voltageV, agrees: false, words: `a device needs ${say('voltageV', lowestDeviceV.value)}` }
+  if (exceeds(measured, lowestDeviceV)) return { ...bare, from: place.from, calculated: place.voltageV, agrees: false, words: `a device needs ${say('voltageV', lowestDeviceV.value)}` }
   const agrees = measured >= place.voltageV - readingTolerance.voltageV
-  return { ...bare, calculated: place.voltageV, agrees, words: agrees ? null : 'a joint or the cable has more resistance than reckoned, more hangs on the bus, or the source was low' }
+  return { ...bare, from: place.from, calculated: place.voltageV, agrees, words: agrees ? null : 'a joint or the cable has more resistance than reckoned, more hangs on the bus, or the source was low' }
 }
 
 /** With the voltage at the source at the same time it is reckoned from there, else from the nominal voltage. */
-function placeOf(vessel: Vessel, { atTag, sourceVoltageV }: Measurement, { stations }: Backbone, { sections }: BusSupply): { readonly voltageV: number } | string {
+function placeOf(vessel: Vessel, { atTag, sourceVoltageV }: Measurement, { stations }: Backbone, { sections }: BusSupply): { readonly voltageV: number; readonly from: NonNullable<BusReading['from']> } | string {
   if (atTag === null) return 'the reading does not say at which tee or device it was taken'
   const atDevice = lookup(vessel).items.has(atTag)
   for (const { solved } of sections) {
@@ -66,7 +66,10 @@ function placeOf(vessel: Vessel, { atTag, sourceVoltageV }: Measurement, { stati
     const calculatedV = tee === undefined ? null : voltageAt(tee, atDevice && tee.tag !== atTag)
     if (solved == null || calculatedV === null) continue
     const { nominalVoltageV } = solved.insertion
-    return { voltageV: sourceVoltageV === null || nominalVoltageV === null ? calculatedV : calculatedV + sourceVoltageV - nominalVoltageV }
+    return {
+      voltageV: sourceVoltageV === null || nominalVoltageV === null ? calculatedV : calculatedV + sourceVoltageV - nominalVoltageV,
+      from: { leftV: calculatedV, nominalVoltageV, sourceVoltageV },
+    }
   }
   return `the voltage at ${atTag} is not assessed`
 }
