@@ -175,7 +175,7 @@ function gapsOf({ tag, powerBudgetW }: Equipment, { feeds, freePorts }: NetworkP
   const unknownClass = feeds.filter(({ askedClass }) => askedClass === null).map(({ deviceTag }) => deviceTag)
   return [
     ...(powerBudgetW === null && (feeds.length > 0 || freePorts.some(({ offeredClass }) => offeredClass !== null)) ? [{ subjectTag: tag, reason: 'power left at its ports: its power budget is not recorded' }] : []),
-    ...(unknownClass.length > 0 ? [{ subjectTag: tag, reason: `power left at its ports: the class that ${inWords(unknownClass)} asks for is not recorded` }] : []),
+    ...(unknownClass.length > 0 ? [{ subjectTag: tag, reason: `power left at its ports: the class that ${inWords(unknownClass)} ${unknownClass.length === 1 ? 'asks' : 'ask'} for is not recorded` }] : []),
     ...feeds.flatMap(({ deviceTag, power }) => (power.status === 'not computed' ? [{ subjectTag: deviceTag, reason: `power over its network cable: ${power.reason}` }] : [])),
   ]
 }
