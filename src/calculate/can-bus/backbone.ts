@@ -2,7 +2,7 @@
 import { lookup } from '../../model/lookup.js'
 import { cableLengthM, type RoutingResults } from '../../model/results.js'
 import type { Backbone, BusDevice, BusSegment, Station } from '../../model/results/can-bus.js'
-import type { BackboneElement, CanBus, Cable, Tag, Vessel } from '../../model/vessel.js'
+import type { BackboneElement, CanBus, Cable, Equipment, Tag, Vessel } from '../../model/vessel.js'
 import { busCables } from '../../references/tables/can-rules.js'
 import { runMethod } from '../run-method.js'
 import { lenOfCurrentMethod } from './supply-drop.calc.js'
@@ -49,20 +49,25 @@ function deviceOf(vessel: Vessel, { tag: teeTag, deviceTag, dropCableTag, device
   if (device === undefined || device.status === 'removed') return null
   // What has no circuit lives on the bus alone, so its whole current is the bus's.
   const currentA = item === undefined || circuitsOfLoad.has(item.tag) ? null : item.currentMaxA ?? item.currentTypicalA
-  const byCurrent = device.loadEquivalencyNumber !== null || currentA === null ? null : runMethod(lenOfCurrentMethod, { currentA })
+  const isUnfed = item !== undefined && device.loadEquivalencyNumber === 0 && !isFedElsewhere(item, circuitsOfLoad.has(item.tag))
+  const recorded = isUnfed ? null : device.loadEquivalencyNumber
+  const byCurrent = recorded !== null || currentA === null ? null : runMethod(lenOfCurrentMethod, { currentA })
   const lenByCurrent = byCurrent?.status === 'computed' ? byCurrent : null
   const ports = item?.ports.filter(({ kind }) => kind === 'can bus') ?? []
   return {
     tag: device.tag,
     teeTag,
     terminal: terminalAt(cables.get(dropCableTag ?? ''), device.tag) ?? deviceTerminal ?? (ports.length === 1 ? ports[0]!.name : null),
-    loadEquivalencyNumber: device.loadEquivalencyNumber ?? lenByCurrent?.output.loadEquivalencyNumber ?? null,
+    loadEquivalencyNumber: recorded ?? lenByCurrent?.output.loadEquivalencyNumber ?? null,
     lenByCurrent,
     instanceNumber: device.deviceInstanceNumber,
     sends: device.sends,
     forwards: item?.forwards ?? [],
   }
 }
+
+/** By a circuit or over its network cable. What has neither cannot work on a load equivalency number of 0, so that is none. */
+const isFedElsewhere = ({ networkPowerW, ports }: Equipment, hasCircuit: boolean): boolean => hasCircuit || networkPowerW !== null || ports.some(({ powerClass }) => powerClass !== null)
 
 const terminalAt = (cable: Cable | undefined, tag: Tag): string | null =>
   cable?.from.tag === tag ? cable.from.terminal : cable?.to.tag === tag ? cable.to.terminal : null

@@ -8,10 +8,11 @@ import type { Basis } from '../../references/basis/basis.js'
 import type { Upstream } from '../upstream.js'
 import { backboneOf } from './backbone.js'
 import { findingsOf } from './bus-findings.js'
-import { alikeDevices, alikeInData } from './findings.js'
+import { alikeDevices, alikeInData, cableNotAsEntered } from './findings.js'
 import { lengthsOf, terminationOf } from './lengths.js'
 import { alikeSenders, busLoadOf } from './load.js'
 import { type BusWithBackbone, type Traffic, trafficOf } from './messages.js'
+import { disordersOf } from './order.js'
 import { readingsOf } from './readings.js'
 import { roomOf } from './room.js'
 import { supplyOf } from './supply.js'
@@ -23,7 +24,7 @@ export function canBusPass(vessel: Vessel, _basis: Basis, before: Upstream): Can
   return {
     byBus: new Map(results.map(result => [result.bus.tag, result])),
     notAssessed: results.flatMap(gapsOf),
-    findings: [...results.flatMap(result => findingsOf(before, result)), ...alikeFindings(results)],
+    findings: [...results.flatMap(result => [...findingsOf(before, result), ...orderFindings(vessel, result)]), ...alikeFindings(results)],
   }
 }
 
@@ -48,6 +49,12 @@ function gapsOf({ bus, lengths, supply, load, termination, readings }: BusResult
     ...readings.filter(({ agrees, supersededBy }) => agrees === null && supersededBy === null).map(({ number, words }) => `reading ${number}: ${words}`),
   ]
   return [...new Set(reasons)].map(reason => ({ subjectTag: bus.tag, reason }))
+}
+
+function orderFindings(vessel: Vessel, result: BusResult): readonly Finding[] {
+  const disorders = disordersOf(vessel, result)
+  const subject = { kind: 'CAN bus', id: result.bus.tag }
+  return disorders.length === 0 ? [] : [find(cableNotAsEntered, { subject, field: null, evidence: { cableCount: disorders.length }, limit: null, context: { words: disorders.slice(0, 3).join('; ') + (disorders.length > 3 ? `; and ${disorders.length - 3} more` : '') } })]
 }
 
 /** A pair that bridges join meets on several buses, and is named once. */

@@ -136,7 +136,7 @@ export const busLoadAboveLimit: FindingKind<{ worstLoadPercent: number }> = {
 
 export const lenNotRecorded: FindingKind<{}> = {
   id: 'CAN201', name: 'load-equivalency-not-recorded', since, retired, severity: 'note',
-  meaning: 'Without the load equivalency number of every device the supply of a bus cannot be assessed.',
+  meaning: 'Without the load equivalency number of every device the supply of a bus cannot be assessed. 0 counts as none where nothing else feeds the device.',
   message: ({ subject, context }) => `CAN bus ${subject.id}: no load equivalency number is recorded for ${context?.['devices']}`,
   remedy: () => 'Record the number from the plate or the manual of the device.',
 }
@@ -194,9 +194,16 @@ export const busCurrentAboveDesign: FindingKind<{ currentA: number }> = {
   remedy: () => 'Correct the current of the power insertion point or the design current of the circuit.',
 }
 
+export const cableNotAsEntered: FindingKind<{ cableCount: number }> = {
+  id: 'CAN307', name: 'bus-cable-not-as-entered', since, retired, severity: 'warning',
+  meaning: 'A cable of a bus does not end where the backbone has it, or is missing there, so that lengths, currents and voltages are reckoned for another bus than the one that is fitted.',
+  message: ({ subject, context }) => `CAN bus ${subject.id}: ${context?.['words']}`,
+  remedy: () => 'Correct the order of the backbone, or the ends of the cable.',
+}
+
 export const findingKinds = [
   backboneTooLong, dropTooLong, dropsTooLong, tooManyDevices, terminatorsWrong, terminatorResistance, supplyDropAboveLimit, deviceVoltageTooLow,
   supplyVoltageTooHigh, segmentCurrentAboveLimit, protectionAboveCable, busCurrentAboveProtection, severalInsertions, sectionWithoutSupply,
   deviceTakesTooMuch, busLoadAboveLimit, lenNotRecorded, busCableNotRecorded, alikeInData, alikeDevices, terminationNotAsRecorded, busVoltageLow,
-  busLoadNotAsCalculated, busCurrentAboveDesign,
+  busLoadNotAsCalculated, busCurrentAboveDesign, cableNotAsEntered,
 ] as const

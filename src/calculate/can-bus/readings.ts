@@ -33,7 +33,7 @@ function inOrder(vessel: Vessel, expected: Expected): readonly Read[] {
   ])
 }
 
-const about = ({ number, date, atTag }: Measurement) => ({ number, date, atTag })
+const about = ({ number, date, atTag }: Measurement) => ({ number, date, atTag, from: null as BusReading['from'] })
 
 const atLeast = (value: number, citation: Citation): Limit => ({ relation: 'at least', value, citation })
 const atMost = (value: number, citation: Citation): Limit => ({ relation: 'at most', value, citation })
@@ -83,11 +83,11 @@ function voltageReading(vessel: Vessel, measurement: Measurement, measured: numb
   const least = compare('voltageV', measured, atLeast(place.voltageV - readingTolerance.voltageV, readingTolerance.citation))
   const words = !lowest.within ? `a device needs ${say('voltageV', lowestDeviceV.value)}`
     : least.within ? null : 'a joint or the cable has more resistance than reckoned, more hangs on the bus, or the source was low'
-  return { ...bare, calculated: place.voltageV, limits: [lowest], tolerances: [least], agrees: agreeing([lowest, least]), words }
+  return { ...bare, from: place.from, calculated: place.voltageV, limits: [lowest], tolerances: [least], agrees: agreeing([lowest, least]), words }
 }
 
 /** With the voltage at the source at the same time it is reckoned from there, else from the nominal voltage. */
-function placeOf(vessel: Vessel, { atTag, sourceVoltageV }: Measurement, { stations }: Backbone, { sections }: BusSupply): { readonly voltageV: number } | string {
+function placeOf(vessel: Vessel, { atTag, sourceVoltageV }: Measurement, { stations }: Backbone, { sections }: BusSupply): { readonly voltageV: number; readonly from: NonNullable<BusReading['from']> } | string {
   if (atTag === null) return 'the reading does not say at which tee or device it was taken'
   const atDevice = lookup(vessel).items.has(atTag)
   for (const { solved } of sections) {
@@ -95,7 +95,10 @@ function placeOf(vessel: Vessel, { atTag, sourceVoltageV }: Measurement, { stati
     const calculatedV = tee === undefined ? null : voltageAt(tee, atDevice && tee.tag !== atTag)
     if (solved == null || calculatedV === null) continue
     const { nominalVoltageV } = solved.insertion
-    return { voltageV: sourceVoltageV === null || nominalVoltageV === null ? calculatedV : calculatedV + sourceVoltageV - nominalVoltageV }
+    return {
+      voltageV: sourceVoltageV === null || nominalVoltageV === null ? calculatedV : calculatedV + sourceVoltageV - nominalVoltageV,
+      from: { leftV: calculatedV, nominalVoltageV, sourceVoltageV },
+    }
   }
   return `the voltage at ${atTag} is not assessed`
 }

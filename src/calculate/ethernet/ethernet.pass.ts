@@ -9,6 +9,7 @@ import { outsidePart, wirelessPart } from './outside.js'
 import { powerPart } from './power.js'
 import { ringsPart } from './rings.js'
 import { streamsPart } from './streams.js'
+import { unrecordedIn } from './unrecorded.js'
 import { ethernetPorts, portsOf, reachOf, wiringOf } from './wiring.js'
 
 export function ethernetPass(vessel: Vessel, _basis: Basis, before: Upstream): EthernetResults {
@@ -27,7 +28,7 @@ export function ethernetPass(vessel: Vessel, _basis: Basis, before: Upstream): E
   return {
     links: streams.value.links, ports, networks, power: power.value, rings: rings.value, streams: streams.value.streams,
     wirelessSecurity: wireless.value, outsideLinks: outside.value,
-    notAssessed: parts.flatMap(part => part.notAssessed),
+    notAssessed: [...parts.flatMap(part => part.notAssessed), ...unrecordedIn(vessel, reaches)],
     findings: [...portFindings(vessel, ports), ...parts.flatMap(part => part.findings)],
   }
 }

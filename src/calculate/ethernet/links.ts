@@ -30,7 +30,7 @@ export function linksPart(vessel: Vessel, routing: RoutingResults, wiring: Wirin
       context: { from: link.ends[0].tag, to: link.ends[1].tag },
     })]
   })
-  return { value: links, findings: [...tooLong, ...slowUplinks(wiring, links)], notAssessed: links.flatMap(link => gapsOf(vessel, link)) }
+  return { value: links, findings: [...tooLong, ...slowUplinks(wiring, links)], notAssessed: links.flatMap(link => [...gapsOf(vessel, link), ...coreGaps(vessel, link)]) }
 }
 
 function lengthOf(routing: RoutingResults, { cables }: Wire): Pick<BareLink, 'length' | 'lengthComparison'> {
@@ -65,6 +65,14 @@ function gapsOf(vessel: Vessel, { tag, length, ends }: BareLink): readonly Gap[]
     ...(length.status === 'not computed' ? [{ subjectTag: tag, reason: `length of the link: ${length.reason}` }] : []),
     ...ends.filter(({ speedMbitPerS }) => speedMbitPerS === null).map(end => ({ subjectTag: end.tag, reason: `speed of its links: ${speedGap(vessel, end)}` })),
   ]
+}
+
+/** Four pairs are then taken for granted, without which there is no more than 100 Mbit/s. */
+function coreGaps(vessel: Vessel, { tag, cableTags, speedMbitPerS }: BareLink): readonly Gap[] {
+  const { cables, cableTypes } = lookup(vessel)
+  const unknown = [...new Set(cableTags.flatMap(cable => cables.get(cable)?.typeTag ?? []))].filter(type => cableTypes.get(type)?.cores == null)
+  return unknown.length === 0 || speedMbitPerS === null || speedMbitPerS <= twoPairSpeedMbitPerS ? []
+    : [{ subjectTag: tag, reason: `speed of the link: how many cores ${inWords(unknown)} has is not recorded, and four pairs are taken for granted` }]
 }
 
 function speedGap(vessel: Vessel, { tag, portName }: LinkEnd): string {

@@ -70,7 +70,8 @@ function feedOf(vessel: Vessel, item: Equipment, { link, near, far }: Line): Pow
   const device = lookup(vessel).equipment.get(far.tag)
   const offered = powerClassOf(near.powerClass)
   const asked = powerClassOf(far.powerClass)
-  if (offered === null || (asked === null && device?.networkPowerW == null)) return null
+  if (offered === null) return null
+  if (asked === null && device?.networkPowerW == null) return device === undefined || hasCircuit(vessel, device.tag) ? null : unknownFeed(link, near, device.tag, offered)
   const given = asked === null ? offered : lesser(asked, offered)
   const { sourceMinV, loopOhmPerM } = powerTypes[given.type]
   const recordedW = device?.networkPowerW ?? null
@@ -85,6 +86,12 @@ function feedOf(vessel: Vessel, item: Equipment, { link, near, far }: Line): Pow
     }),
   }
 }
+
+/** What has no circuit lives on the port that could feed it, as far as is recorded; it must not leave the budget as if it took nothing. */
+const unknownFeed = ({ tag }: BareLink, { portName }: LinkEnd, deviceTag: Tag, { classNumber }: PowerClass): PowerFeed => ({
+  portName, deviceTag, linkTag: tag, offeredClass: classNumber, askedClass: null, reservedPowerW: null, byClass: true,
+  power: { status: 'not computed', method: networkPowerMethod.id, reason: 'it has no circuit, and neither its power class nor what it takes is recorded' },
+})
 
 const lesser = (a: PowerClass, b: PowerClass): PowerClass => (b.sourcePowerW < a.sourcePowerW ? b : a)
 
@@ -168,7 +175,7 @@ function gapsOf({ tag, powerBudgetW }: Equipment, { feeds, freePorts }: NetworkP
   const unknownClass = feeds.filter(({ askedClass }) => askedClass === null).map(({ deviceTag }) => deviceTag)
   return [
     ...(powerBudgetW === null && (feeds.length > 0 || freePorts.some(({ offeredClass }) => offeredClass !== null)) ? [{ subjectTag: tag, reason: 'power left at its ports: its power budget is not recorded' }] : []),
-    ...(unknownClass.length > 0 ? [{ subjectTag: tag, reason: `power left at its ports: the class that ${inWords(unknownClass)} asks for is not recorded` }] : []),
+    ...(unknownClass.length > 0 ? [{ subjectTag: tag, reason: `power left at its ports: the class that ${inWords(unknownClass)} ${unknownClass.length === 1 ? 'asks' : 'ask'} for is not recorded` }] : []),
     ...feeds.flatMap(({ deviceTag, power }) => (power.status === 'not computed' ? [{ subjectTag: deviceTag, reason: `power over its network cable: ${power.reason}` }] : [])),
   ]
 }

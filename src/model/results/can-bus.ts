@@ -236,6 +236,8 @@ export interface BusReading {
   /** Against what a device needs, and against what was calculated; none where nothing can be said. */
   readonly limits: readonly Comparison[]
   readonly tolerances: readonly Comparison[]
+  /** Of a voltage: what is left by the sum, from which source voltage, and what was at the source at the reading. */
+  readonly from: { readonly leftV: number; readonly nominalVoltageV: number | null; readonly sourceVoltageV: number | null } | null
   readonly agrees: boolean | null
   /** What a deviation usually means, or why nothing can be said. */
   readonly words: string | null

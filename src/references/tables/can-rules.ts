@@ -46,9 +46,9 @@ export const busRules: Readonly<Record<CanBus['protocol'], BusRules>> = {
   },
   'j1939': {
     backboneM: () => atMost(40, engineBus('parts 11 and 15: length of the bus')),
-    dropM: atMost(3, engineBus('part 15: length of a stub')),
+    dropM: atMost(3, engineBus('part 15: length of a stub; part 11, of shielded cable, allows 1 m')),
     dropsTogetherM: null,
-    devices: atMost(30, engineBus('part 11: nodes on one segment')),
+    devices: atMost(30, engineBus('part 11: nodes on one segment; part 15 allows 10')),
   },
 }
 

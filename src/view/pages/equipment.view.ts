@@ -10,7 +10,8 @@ import { legendTable } from './circuits.view.js'
 import { circuitPlace, protectionText } from './circuit-parts.js'
 import type { ViewContext } from '../context.js'
 import { placementFacts } from './placement/item-facts.js'
-import { batteryFacts, sourceFacts } from './source-facts.js'
+import { networkSupply } from './networks/network-parts.js'
+import { batteryFacts, networkPowerFacts, sourceFacts } from './source-facts.js'
 import { deadBlocks, lossBlocks } from './fault-blocks.js'
 import { findingCards } from '../finding-cards.js'
 import { fixedPages } from '../site-map.js'
@@ -117,7 +118,7 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
   const { vessel } = context
   const entries: { label: string; value: Text }[] = [
     { label: 'Where', value: placeText(context, item, { withAccess: !onPaper }) },
-    { label: 'Protected by', value: protectedBy(context, circuits, { withAccess: !onPaper }) },
+    { label: 'Protected by', value: protectedBy(context, item.tag, circuits, { withAccess: !onPaper }) },
   ]
   const add = (label: string, value: string | null) => { if (value !== null) entries.push({ label, value: [value] }) }
   if (item.systemTag !== null) entries.push({ label: 'System', value: context.named(item.systemTag) })
@@ -133,6 +134,7 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
     add('Current', currentText(item))
     entries.push(...sourceFacts(context, item))
     entries.push(...placementFacts(context, item))
+    entries.push(...networkPowerFacts(context, item))
     add('Load equivalency', item.loadEquivalencyNumber === null ? null : `LEN ${item.loadEquivalencyNumber}`)
   }
   if ('chemistry' in item) entries.push(...batteryFacts(context, item))
@@ -151,9 +153,12 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
   return { is: 'facts', caption: null, entries }
 }
 
-const protectedBy = (context: ViewContext, circuits: readonly Circuit[], place: { readonly withAccess: boolean }): Text =>
-  circuits.length === 0 ? [muted('listed by no circuit')]
-    : joined(circuits.map(circuit => [context.tag(circuit.tag), ` ${protectionText(circuit)}, `, ...circuitPlace(context, circuit, place)]), { is: 'break' })
+/** What lives on its network cable has no device of its own. */
+function protectedBy(context: ViewContext, tag: Tag, circuits: readonly Circuit[], place: { readonly withAccess: boolean }): Text {
+  if (circuits.length > 0) return joined(circuits.map(circuit => [context.tag(circuit.tag), ` ${protectionText(circuit)}, `, ...circuitPlace(context, circuit, place)]), { is: 'break' })
+  const port = networkSupply(context, tag)
+  return port === null ? [muted('listed by no circuit')] : ['no device of its own: it lives on ', ...port]
+}
 
 export function currentText(item: Equipment): string | null {
   const parts = [

@@ -1,9 +1,10 @@
-/** What is recorded of batteries, sources, converters and protective equipment, as facts on their pages. */
+/** What is recorded of batteries, sources, converters, protective equipment and of power over network cables, as facts on their pages. */
 import type { Battery, Equipment, Output } from '../../model/vessel.js'
-import { say } from '../../units/format.js'
+import { say, sayForWorking } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
 import { joined } from '../text.js'
 import type { Text } from '../view-model.js'
+import { powerLeft } from './networks/ethernet-power.js'
 
 interface Fact { readonly label: string; readonly value: Text }
 
@@ -55,4 +56,16 @@ export function outputText({ terminal, form, nominalVoltageV, frequencyHz, rated
     ...(curve.length === 0 ? [] : [curve.map(({ speedRpm, currentA }) => `${say('currentA', currentA)} at ${say('speedRpm', speedRpm)}`).join(', ')]),
   ]
   return `${terminal === null ? '' : `${terminal}: `}${facts.join(', ')}`
+}
+
+/** Of a switch what it can give over its ports, of a device what it asks and takes over its cable. */
+export function networkPowerFacts({ results }: ViewContext, { tag, powerBudgetW, powerVoltageV, networkPowerW, ports }: Equipment): readonly Fact[] {
+  const supply = results.ethernet.power.get(tag)
+  if (supply !== undefined) {
+    const at = powerVoltageV === null ? '' : ` at ${sayForWorking('powerVoltageV', powerVoltageV)}`
+    return powerBudgetW === null ? [] : [{ label: 'Power for its ports', value: [`${sayForWorking('powerBudgetW', powerBudgetW)} together${at}; left by class: ${powerLeft(supply) ?? 'not known'}`] }]
+  }
+  const asked = ports.flatMap(({ kind, powerClass }) => (kind === 'ethernet' && powerClass !== null ? [`class ${powerClass}`] : []))
+  const parts = [...(networkPowerW === null ? [] : [sayForWorking('networkPowerW', networkPowerW)]), ...new Set(asked)]
+  return parts.length === 0 ? [] : [{ label: 'Takes over its network cable', value: [parts.join(', ')] }]
 }

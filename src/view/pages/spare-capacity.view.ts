@@ -2,6 +2,7 @@
 import type { Busbar, Panel } from '../../model/vessel.js'
 import type { FreePowerPort } from '../../model/results/ethernet.js'
 import type { FeederReserve, PointReserve, ReserveLimit, Trial } from '../../model/results/reserve.js'
+import { busRules } from '../../references/tables/can-rules.js'
 import { say, sayForWorking } from '../../units/format.js'
 import { comparisonText } from '../assessment.js'
 import type { ViewContext } from '../context.js'
@@ -187,7 +188,7 @@ function busTable(context: ViewContext): Table {
     id: 'bus-room',
     caption: 'Room on the CAN buses',
     empty: 'No CAN bus is recorded.',
-    note: ['Tee by tee, with the sum that governs, on the page of the bus.'],
+    note: [`LEN 1 is 50 mA. One drop is at most ${sayForWorking('dropLengthM', busRules['nmea 2000'].dropM.value)} long, on an engine bus ${sayForWorking('dropLengthM', busRules['j1939'].dropM.value)}. Zone by zone and tee by tee, with the sum that governs, on the page of the bus.`],
     columns: [
       { title: 'Bus', width: 'text', cell: ({ bus }) => context.named(bus.tag) },
       { title: 'Devices', width: 'number', cell: ({ lengths }) => [String(lengths.devices.value)] },
@@ -205,6 +206,7 @@ function conduitTable(context: ViewContext): Table {
     empty: 'No conduit is recorded.',
     columns: [
       { title: 'Wireway', width: 'text', cell: wireway => context.named(wireway.tag) },
+      { title: 'Between', width: 'text', cell: ({ fromTag, toTag }) => joined([fromTag, toTag].map(context.named), ' and ') },
       { title: 'Cables', width: 'number', cell: wireway => [String(results.routing.byWireway.get(wireway.tag)?.cableTags.length ?? 0)] },
       { title: 'Fill', width: 'text', cell: wireway => { const fill = results.routing.byWireway.get(wireway.tag)?.fillComparison; return fill == null ? [muted('not assessed')] : comparisonText(fill, context) } },
     ],

@@ -29,6 +29,7 @@ export function busBoat({ along, devices = {}, cable = 'light', ratingA = 3 }: G
     return { kind: 'tee', tag: `X${++tees}`, zoneTag: null, deviceTag: part === '' ? null : part, dropCableTag: drop == null ? null : `D-${part}`, deviceTerminal: null }
   })
   const lengths = along.filter(part => typeof part === 'number')
+  const dropsFrom = new Map(backbone.flatMap(part => (part.kind === 'tee' && part.dropCableTag !== null ? [[part.dropCableTag, part.tag]] : [])))
   return aVessel({
     zones: [aZone({ tag: 'Z1' })],
     batteries: [aBattery({ tag: 'G1', zoneTag: 'Z1' })],
@@ -39,14 +40,22 @@ export function busBoat({ along, devices = {}, cable = 'light', ratingA = 3 }: G
     ],
     cables: [
       aCable({ tag: 'W-G1', from: 'G1', to: 'F1', typeTag: 'thick', lengthM: 0.01 }), aCable({ tag: 'W-F1', from: 'F1', to: 'X0', typeTag: 'thick', lengthM: 0.01 }),
-      ...lengths.map((lengthM, i) => aCable({ tag: `W${i + 1}`, from: 'X0', to: 'X0', typeTag: 'bus', carries: 'none', lengthM })),
-      ...Object.entries(devices).flatMap(([tag, { drop }]) => (drop == null ? [] : [aCable({ tag: `D-${tag}`, from: 'X0', to: `${tag}:can`, typeTag: 'drop', carries: 'none', lengthM: drop })])),
+      ...lengths.map((lengthM, i) => aCable({ tag: `W${i + 1}`, ...endsOf(backbone, `W${i + 1}`), typeTag: 'bus', carries: 'none', lengthM })),
+      ...Object.entries(devices).flatMap(([tag, { drop }]) => (drop == null ? [] : [aCable({ tag: `D-${tag}`, from: dropsFrom.get(`D-${tag}`) ?? 'X0', to: `${tag}:can`, typeTag: 'drop', carries: 'none', lengthM: drop })])),
     ],
     equipment: Object.entries(devices).map(([tag, { len = 1, sends = [], instance = null }]) =>
-      anEquipment({ tag, zoneTag: 'Z1', loadEquivalencyNumber: len, sends, deviceInstanceNumber: instance })),
+      // What takes nothing from the bus is fed otherwise.
+      anEquipment({ tag, zoneTag: 'Z1', loadEquivalencyNumber: len, networkPowerW: len === 0 ? 1 : null, sends, deviceInstanceNumber: instance })),
     canBuses: [aBus({ tag: 'N1', backbone, suppliesDevices: true })],
     ...given,
   })
+}
+
+/** From the part before to the part after; between two cables a connector, beyond the last part an open end. */
+function endsOf(backbone: readonly BackboneElement[], cableTag: string): { readonly from: string; readonly to: string } {
+  const at = backbone.findIndex(part => part.kind === 'segment' && part.cableTag === cableTag)
+  const tagOf = (part: BackboneElement | undefined, side: number): string => (part === undefined ? 'open' : part.kind === 'segment' ? `joint ${at + side}` : part.tag)
+  return { from: tagOf(backbone[at - 1], 0), to: tagOf(backbone[at + 1], 1) }
 }
 
 export const resultsOf = (vessel: Vessel) => calculate(vessel, bases.iso).canBus

@@ -2,13 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { securityOf } from '../../../src/calculate/ethernet/outside.js'
 import type { Cable, Equipment, OutsideLink, Vessel, WirelessNetwork } from '../../../src/model/vessel.js'
 import { aCable, anEquipment, aNetwork } from '../../support/vessel-builder.js'
-import { aDevice, aSwitch, ethernetOf, foundIn, link, networkVessel } from './support.js'
-
-const aWireless = (given: Partial<WirelessNetwork>): WirelessNetwork =>
-  ({ tag: 'WL1', name: 'Tern', purpose: null, accessPointTag: 'K4', networkTag: null, band: null, channel: null, security: 'WPA3', forGuests: null, ...given })
-const anOutside = (given: Partial<OutsideLink> = {}): OutsideLink => ({
-  tag: 'EX1', name: 'Mobile data', purpose: null, kind: 'mobile data', equipmentTag: 'K3', antennaTags: [], downMbitPerS: null, upMbitPerS: null, provider: null, priorityNumber: null, coverage: null, ...given,
-})
+import { aDevice, anOutside, aSwitch, aWireless, ethernetOf, foundIn, link, networkVessel } from './support.js'
 
 describe('a wireless network', () => {
   it.each([
@@ -63,6 +57,6 @@ describe('a link to the outside', () => {
     expect(ethernetOf(vessel({ link: { equipmentTag: 'K9' }, equipment: [antenna('K9', { status: 'removed' })] })).findings).toMatchObject([{ id: 'ETH202', context: { words: 'its equipment K9 is recorded as removed' } }])
   })
   it('is not assessed where its equipment is on no network', () =>
-    expect(ethernetOf(vessel({ link: { equipmentTag: 'K9' }, equipment: [antenna('K9')] })).notAssessed).toMatchObject([{ subjectTag: 'EX1', reason: expect.stringContaining('which network it leads out of') }]))
+    expect(ethernetOf(vessel({ link: { equipmentTag: 'K9', antennaTags: ['K9'] }, equipment: [antenna('K9')] })).notAssessed).toMatchObject([{ subjectTag: 'EX1', reason: expect.stringContaining('which network it leads out of') }]))
   it('knows who needs it', () => expect(wayOf({ equipment: [aDevice('P1', { dataFromTags: ['EX1'] }), aDevice('P2', { dataFromTags: ['EX1'], status: 'removed' })] }).neededByTags).toEqual(['P1']))
 })

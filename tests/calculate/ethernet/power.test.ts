@@ -39,6 +39,15 @@ describe('the power that a switch keeps', () => {
     expect(results.power.get('N1')).toMatchObject({ reservedPowerW: null, reservedMargin: { status: 'not computed' }, drawnMargin: { status: 'computed' } })
     expect(results.notAssessed).toContainEqual({ subjectTag: 'N1', reason: 'power left at its ports: the class that B1 asks for is not recorded' })
   })
+  it('is not known while it is not known whether a device lives on its port', () => {
+    const given = (circuits: Vessel['circuits']) => ethernetOf(networkVessel({
+      equipment: [aSwitch('N1', 2, { powerBudgetW: 60 }, { 1: { powerClass: 3 } }), aDevice('B1', {})], cables: [link('W1', 'N1:1', 'B1:lan')], circuits,
+    }))
+    expect(given([]).power.get('N1')).toMatchObject({ reservedMargin: { status: 'not computed' }, drawnMargin: { status: 'not computed' } })
+    expect(given([]).notAssessed).toContainEqual({ subjectTag: 'B1', reason: 'power over its network cable: it has no circuit, and neither its power class nor what it takes is recorded' })
+    // With a circuit of its own it takes nothing from the port.
+    expect(given([aCircuit({ tag: 'F1', fedFromTag: 'G1', loadTags: ['B1'] })]).power.get('N1')).toMatchObject({ reservedMargin: { output: { marginPowerW: 60 } } })
+  })
   it('is held against nothing without a budget, and that is said', () => {
     const results = ethernetOf(onSwitch([3]))
     expect(results.power.get('N1')?.reservedMargin).toMatchObject({ status: 'not computed', reason: 'the power budget of N1 is not recorded' })

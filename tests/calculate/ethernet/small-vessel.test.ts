@@ -30,5 +30,5 @@ describe('the evidence', () => {
 })
 
 it('what cannot be reached is not assessed', () => {
-  expect(ethernet.notAssessed.map(({ subjectTag, reason }) => `${subjectTag} ${reason}`)).toEqual([expect.stringMatching(/^B6 load of its stream "Radar picture": no way over the network to P9/)])
+  expect(ethernet.notAssessed.map(({ subjectTag, reason }) => `${subjectTag} ${reason}`)).toEqual([expect.stringMatching(/^B6 load of its stream "Radar picture": no way over the network to P9/), 'LAN1 load of the links: the streams of B1, B2, B3, B4 and B5 are not recorded'])
 })

@@ -2,7 +2,7 @@
 import { ethernetPass } from '../../../src/calculate/ethernet/index.js'
 import { blankPort } from '../../../src/model/blank.js'
 import type { EthernetLink, EthernetResults } from '../../../src/model/results/ethernet.js'
-import type { Cable, Equipment, Port, Vessel } from '../../../src/model/vessel.js'
+import type { Cable, Equipment, OutsideLink, Port, Vessel, WirelessNetwork } from '../../../src/model/vessel.js'
 import { bases } from '../../../src/references/basis/bases.js'
 import { aCable, aCableType, anEquipment, aNetwork, aVessel } from '../../support/vessel-builder.js'
 import { upstreamOf } from '../reserve/support.js'
@@ -22,6 +22,12 @@ export const networkVessel = (given: Partial<Vessel>): Vessel => aVessel({
   cableTypes: [aCableType({ tag: 'ETH', use: 'ethernet', cores: 8 }), aCableType({ tag: 'CX', use: 'coax' })],
   ethernetNetworks: [aNetwork({ tag: 'LAN', switchTags: ['N1'] })],
   ...given,
+})
+
+export const aWireless = (given: Partial<WirelessNetwork>): WirelessNetwork =>
+  ({ tag: 'WL1', name: 'Tern', purpose: null, accessPointTag: 'K4', networkTag: null, band: null, channel: null, security: 'WPA3', forGuests: null, ...given })
+export const anOutside = (given: Partial<OutsideLink> = {}): OutsideLink => ({
+  tag: 'EX1', name: 'Mobile data', purpose: null, kind: 'mobile data', equipmentTag: 'K3', antennaTags: [], downMbitPerS: null, upMbitPerS: null, provider: null, priorityNumber: null, coverage: null, ...given,
 })
 
 export const ethernetOf = (vessel: Vessel): EthernetResults => ethernetPass(vessel, bases[vessel.basis], upstreamOf(vessel))

@@ -17,8 +17,8 @@ const lineOf = (given: Partial<Vessel>, tag = 'S1'): SerialLine => resultsOf(giv
 const usePercent = ({ use }: SerialLine) => (use.status === 'computed' ? use.output.lineUsePercent : use.reason)
 const idsOf = (given: Partial<Vessel>) => resultsOf(given).findings.map(({ id }) => id).filter(id => id !== 'SER202')
 
-const talker = anEquipment({ tag: 'B1', kind: 'gnss receiver', ports: [port('out')] })
-const listener = anEquipment({ tag: 'P1', kind: 'display', ports: [port('in')] })
+const talker = anEquipment({ tag: 'B1', kind: 'gnss receiver', ports: [port('out', { direction: 'talks', baudRates: [4800, 38_400] })] })
+const listener = anEquipment({ tag: 'P1', kind: 'display', ports: [port('in', { direction: 'listens', baudRates: [4800, 38_400] })] })
 const oneLink = (sentences: readonly Sentence[], given: Parameters<typeof aSerialLink>[0] | object = {}): Partial<Vessel> =>
   ({ equipment: [talker, listener], serialLinks: [aSerialLink({ tag: 'S1', talker: 'B1:out', listeners: ['P1:in'], sentences, ...given })] })
 
@@ -86,6 +86,15 @@ describe('how full a line is', () => {
     expect(idsOf(oneLink([sentence('HCHDG', null, 20), sentence('PXYZ1')]))).toEqual(['SER101'])
   })
 
+  it('is said of ends that are missing or of which too little is recorded', () => {
+    const reasons = (given: Partial<Vessel>) => resultsOf({ ...oneLink([sentence('RMC')]), ...given }).notAssessed.map(({ reason }) => reason)
+    expect(reasons({})).toEqual([])
+    expect(reasons({ equipment: [anEquipment({ ...talker, ports: [port('out', { direction: 'talks' })] }), listener] })).toEqual(['whether its ends can have its rate: the rates of B1:out are not recorded'])
+    expect(reasons({ equipment: [talker, anEquipment({ ...listener, ports: [port('in', { baudRates: [4800] })] })] })).toEqual(['whether its ends talk and listen as entered: the direction of P1:in is not recorded'])
+    expect(reasons({ equipment: [talker, anEquipment({ ...listener, status: 'removed' })] })).toEqual(['who listens: no listener on board is recorded'])
+    expect(reasons({ equipment: [anEquipment({ ...talker, status: 'removed' }), listener] })).toEqual(['everything on it: its talker B1 is recorded as removed'])
+  })
+
   it('is not assessed without a rate or a sentence', () => {
     expect(lineOf(oneLink([sentence('RMC')], { standard: 'other', baudRateBaud: null })).missing).toEqual(['the rate of the line is not recorded'])
     expect(lineOf(oneLink([])).missing).toEqual(['no sentence is recorded'])
@@ -105,7 +114,7 @@ describe('a multiplexer', () => {
     forwards: [{ fromTerminal: 'a', toTerminal: 'out', only: null }, { fromTerminal: 'b', toTerminal: 'out', only: ['HDT'] }],
   })
   const boat = (given: Partial<Vessel> = {}): Partial<Vessel> => ({
-    equipment: [talker, listener, mux, anEquipment({ tag: 'B2', ports: [port('out')] })],
+    equipment: [talker, listener, mux, anEquipment({ tag: 'B2', ports: [port('out', { direction: 'talks', baudRates: [4800, 38_400] })] })],
     serialLinks: [
       aSerialLink({ tag: 'S1', talker: 'B1:out', listeners: ['K1:a'], sentences: [sentence('RMC', 70), sentence('GGA')] }),
       aSerialLink({ tag: 'S2', talker: 'B2:out', listeners: ['K1:b'], sentences: [sentence('HEHDT'), sentence('HCHDG', null, 1)] }),

@@ -52,14 +52,14 @@ describe('the page of a CAN bus', () => {
 
   it('lists messages with what they count, those on an event with nothing', () => {
     expect(rows('messages')).toEqual([
-      ['P1', '129025 Position, Rapid Update', '100 ms usual', '1 × 1', '160', '1600 bit/s'], ['P2', '129029 GNSS Position Data', '1000 ms usual', '1 × 7', '160', '1120 bit/s'],
+      ['P1', '129025 Position, Rapid Update', '100 ms usual', '1 × 1 of 8 bytes', '160', '1600 bit/s'], ['P2', '129029 GNSS Position Data', '1000 ms usual', '1 × 7 of 43 bytes', '160', '1120 bit/s'],
       ['P3', '129038 AIS Class A Position Report', 'on event, counts nothing', '–', '–', '–'],
     ])
     expect(rows('device-load')).toEqual([['P1 Equipment P1', '10.00 1/s', '1600 bit/s', '0.5 %', '0.6 %'], ['P2 Equipment P2', '7.00 1/s', '1120 bit/s', '0.4 %', '0.4 %'], ['P3 Equipment P3', '0.00 1/s', '0 bit/s', '0.0 %', '0.0 %']])
   })
 
   it('puts tees that are alike in one row of the room', () => {
-    expect(rows('room').map(row => row.slice(0, 2))).toEqual([['X1', '20'], ['X2', '20'], ['X3, X4 free', '20']])
+    expect(rows('room').map(row => row.slice(0, 3))).toEqual([['not recorded', 'X1', '20'], ['not recorded', 'X2', '20'], ['not recorded', 'X3, X4 free', '20']])
   })
 
   it('draws the backbone and says the same in words', () => {
@@ -117,6 +117,20 @@ describe('a CAN bus that is not in order', () => {
     expect(fact(joined('j1939'), 'Joined by')).toBe('K1 to N2: a bus of another kind; what it sends on each is among the messages')
   })
   it('with nothing on it makes a page all the same', () => expect(() => wordsOn(pageOf(busBoat({ along: [] })))).not.toThrow())
+  it('says where the room at a tee is, and parts the row between two zones', () => {
+    const boat = { ...good, canBuses: good.canBuses.map(bus => ({ ...bus, backbone: bus.backbone.map(part => (part.kind === 'tee' && part.tag === 'X4' ? { ...part, zoneTag: 'Z1' } : part)) })) }
+    expect(cellsOf(tableIn(pageOf(boat), 'room')).map(row => row.slice(0, 2)).slice(2)).toEqual([['not recorded', 'X3'], ['Zone Z1', 'X4 free']])
+  })
+  it('prints what a voltage was reckoned from', () => {
+    const onBattery = busBoat({ along: ends('P1', 10, power('X0'), 5, 'P2', 10, 'P3', ''), devices: { P1: { len: 4, drop: 1 }, P2: { len: 4, drop: 2 }, P3: { len: 2, drop: 3 } } })
+    const calculated = (boat: Vessel, sourceVoltageV: number | null) =>
+      cellsOf(tableIn(pageOf({ ...boat, measurements: [aMeasurement({ number: 'M1', subjectTag: 'N1', atTag: 'X2', voltageV: 13, sourceVoltageV })] }), 'bus-readings'))[0]![3]
+    // 2 · 0.057 · 5 · 0.3 = 0.171 V lost up to X2; of the 12 V of a battery next to nothing before X0.
+    expect(calculated(onBattery, 12.8)).toBe('12.63 V = 11.83 V + 12.8 V at the source − 12 V')
+    expect(calculated(onBattery, null)).toBe('11.83 V for 12 V at the source: none was read there')
+    // A regulated supply stays what it is.
+    expect(calculated(good, 12.8)).toBe('12.83 V')
+  })
   it('holds readings against the sums', () => {
     const boat = { ...good, measurements: [aMeasurement({ number: 'M1', subjectTag: 'N1', date: '2026-05-01', resistanceOhm: 120 })] }
     expect(cellsOf(tableIn(pageOf(boat), 'bus-readings'))).toEqual([['M1 2026-05-01', 'resistance between the data wires', '120 Ω', '60 Ω', 'differs one terminator is missing, or the backbone is open on the way to it']])

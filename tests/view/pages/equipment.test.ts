@@ -16,7 +16,7 @@ beforeAll(async () => {
 
 const factOf = (key: string, label: string): string => {
   const facts = view.pages.find(page => page.key === key)!.blocks.find(block => block.is === 'facts')!
-  return plainText(facts.entries.find(entry => entry.label === label)!.value)
+  return plainText(facts.entries.find(entry => entry.label === label)!.value).replaceAll('\u00A0', ' ')
 }
 
 it.each([
@@ -30,6 +30,13 @@ it.each([
 
 it('of a battery is not the fuse behind it', () => {
   expect(factOf('equipment/g1', 'Protected by')).toBe('listed by no circuit')
+})
+
+it('of what lives on its network cable is the port that it lives on, and what is kept for it stands there', () => {
+  expect(factOf('equipment/b23', 'Protected by')).toBe('no device of its own: it lives on port-2 of K5, over its network cable')
+  expect(factOf('equipment/b23', 'Takes over its network cable')).toBe('4.8 W, class 2')
+  // Classes 1 and 2 keep 4 W and 7 W of 60 W.
+  expect(factOf('equipment/k5', 'Power for its ports')).toBe('60 W together at 52 V; left by class: 49.0 W of 60 W')
 })
 
 it('the workings of a vessel under ABYC print cross-section and length as its formula takes them', async () => {

@@ -97,7 +97,7 @@ describe('the page of wireless networks and outside links', () => {
   const [page] = outsideLinkPages(contextWith(vessel))
   it('is not there where there are none', () => expect(outsideLinkPages(contextOf(aVessel()))).toEqual([]))
   it('says of each wireless network who it is for, how it is secured and what makes it', () => {
-    expect(rows(page!, 'wireless-networks')).toEqual([['WL1', 'Tern', 'guests', 'open', 'LAN Network LAN']])
+    expect(rows(page!, 'wireless-networks')).toEqual([['WL1', 'Tern', 'guests', 'open', 'LAN Network LAN, unless its access point keeps guests apart']])
     expect(rows(page!, 'access-points')).toEqual([['WL1', 'K4 Access point', 'not recorded', 'none recorded', '5 GHz, 36']])
   })
   it('says of each outside link by what it goes, what feeds it, and what is lost with it', () => {

@@ -76,7 +76,8 @@ describe('page of a serial link', () => {
   it('stands with the spare capacity: what still fits, and how many may still listen', () => {
     // 220 of 384 characters a second are taken: twice 82 left. 15 mA less 2 mA: six more listeners at 2 mA.
     expect(cellsOf(tableIn(spareCapacityPage(contextOf(boat())), 'serial-room'))).toEqual([
-      ['S1 Link S1', '45.8 % limit at most 80.0 % within', '2 times a second', '6'], ['S2 Link S2', '45.8 % limit at most 80.0 % within', '2 times a second', '6'],
+      ['S1 Link S1', 'B1 Receiver out: 4800 Bd, GPRMC, GPGGA, GPVTG, GPZDA', '45.8 % limit at most 80.0 % within', '2 times a second', '6'],
+      ['S2 Link S2', 'K1 Multiplexer out: 4800 Bd, GPRMC, GPGGA, GPVTG, GPZDA', '45.8 % limit at most 80.0 % within', '2 times a second', '6'],
     ])
   })
 

@@ -1,6 +1,7 @@
 /** The data on a CAN bus: what each device sends, what bridges bring, and who cannot be told from whom. */
 import { inWords } from '../../../findings/words.js'
 import type { AlikeSenders, BusResult, DeviceLoad, MessageLoad } from '../../../model/results/can-bus.js'
+import type { CanBus } from '../../../model/vessel.js'
 import { bitRateBitPerS } from '../../../references/tables/can-rules.js'
 import { say, sayForWorking } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
@@ -9,14 +10,14 @@ import { dash, joined, muted } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 
-export function loadBlocks(context: ViewContext, { load, alike }: BusResult): readonly Block[] {
+export function loadBlocks(context: ViewContext, { load, alike, bus }: BusResult): readonly Block[] {
   if (load.messages.length === 0 && load.silentTags.length === 0) return []
   const heaviest = load.messages.reduce<MessageLoad | null>((most, message) => (worstOf(message) > (most === null ? 0 : worstOf(most)) ? message : most), null)
   return [
     { is: 'heading', text: 'Data', anchor: 'data' },
     deviceTable(context, load.devices),
     workingOf(context, 'Load of the bus', load.total),
-    messageTable(context, load.messages),
+    messageTable(context, load.messages, bus.protocol),
     ...(heaviest === null ? [] : [workingOf(context, `PGN ${heaviest.pgnNumber} of ${heaviest.senderTag}`, heaviest.load)]),
     ...(alike.length === 0 ? [] : [alikeTable(context, alike)]),
   ]
@@ -46,19 +47,25 @@ const deviceTable = (context: ViewContext, devices: readonly DeviceLoad[]): Tabl
 
 const rateWords: Readonly<Record<MessageLoad['rate'], string>> = { 'as recorded': 'as recorded', 'usual': 'usual', 'on event': 'on event, counts nothing', 'not known': 'not known' }
 
-function messageTable(context: ViewContext, messages: readonly MessageLoad[]): Table {
+/** How many frames so many bytes take. */
+const framingWords: Readonly<Record<CanBus['protocol'], string>> = {
+  'nmea 2000': 'A message of one kind goes in a single frame of up to 8 bytes, one of the other kind as a fast packet: 1 + (bytes − 6) / 7 frames, rounded up, each of 8 bytes.',
+  'j1939': 'Up to 8 bytes go in a single frame, more in 1 + bytes / 7 frames, rounded up, each of 8 bytes.',
+}
+
+function messageTable(context: ViewContext, messages: readonly MessageLoad[], protocol: CanBus['protocol']): Table {
   const bits = ({ load }: MessageLoad): string => (load.status === 'computed' ? String(load.input.worstBitCount) : '–')
   return tableOf(messages, {
     id: 'messages',
     caption: 'Message by message',
     empty: 'What the devices send is not recorded.',
-    note: ['Frames a second = 1000 · number · frames / interval in ms; bits a second = frames · bits of a frame. Usual intervals are those of an open dataset: a device may send faster or slower.'],
+    note: ['Frames a second = 1000 · number · frames / interval in ms; bits a second = frames · bits of a frame: at worst 80 + 10 · its bytes, without stuffed bits 67 + 8 · its bytes. ' + framingWords[protocol] + ' Usual intervals are those of an open dataset, and so are lengths that are not recorded: a device may send faster or slower.'],
     level: ({ rate, load }) => (rate !== 'on event' && load.status === 'not computed' ? 'not assessed' : null),
     columns: [
       { title: 'Device', width: 'tag', cell: ({ senderTag, throughTags }) => [context.tag(senderTag), ...through(context, throughTags)] },
       { title: 'PGN', width: 'text', cell: ({ pgnNumber, name }) => [String(pgnNumber), ...(name === null ? [] : [muted(` ${name}`)])] },
       { title: 'Interval', width: 'short', cell: ({ intervalMs, rate }) => (intervalMs === null ? [muted(rateWords[rate])] : [sayForWorking('intervalMs', intervalMs), muted(` ${rateWords[rate]}`)]) },
-      { title: 'Number × frames', width: 'number', cell: ({ load, timesCount }) => (load.status === 'computed' ? [`${timesCount} × ${load.input.frameCount}`] : dash) },
+      { title: 'Number × frames', width: 'number', cell: ({ load, timesCount, payloadByteCount }) => (load.status === 'computed' ? [`${timesCount} × ${load.input.frameCount}`, muted(` of ${payloadByteCount} bytes`)] : dash) },
       { title: 'Bits a frame', width: 'number', cell: message => [bits(message)] },
       { title: 'At worst', width: 'number', cell: ({ load }) => (load.status === 'computed' ? [sayForWorking('worstBitPerS', load.output.worstBitPerS, 'result')] : dash) },
     ],

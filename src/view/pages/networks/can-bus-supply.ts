@@ -1,12 +1,13 @@
 /** The supply of a CAN bus: how it is fed, what flows where, and what arrives at each tee. */
 import { inWords } from '../../../findings/words.js'
 import type { BusResult, Leg, SolvedSection, Stretch, SupplySection, TeeSupply } from '../../../model/results/can-bus.js'
+import type { Comparison } from '../../../model/results.js'
 import { say, sayForWorking } from '../../../units/format.js'
 import { comparisonText } from '../../assessment.js'
 import type { ViewContext } from '../../context.js'
 import { sayOrDash } from '../../say.js'
 import { tableOf } from '../../tables.js'
-import { counted, dash, joined, muted } from '../../text.js'
+import { counted, dash, joined, muted, verdict } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 
@@ -60,6 +61,9 @@ function insertionParagraph(context: ViewContext, { insertion, current }: Solved
   return { is: 'paragraph', text: ['At ', { is: 'tag', text: tag }, ': ', ...from, `. Load of this part: ${load}, every device at its most.`] }
 }
 
+/** The current itself is printed in full, so that the drop follows from it. */
+const limitText = ({ limit, within }: Comparison): Text => [muted(` limit ${limit.relation} ${say('currentA', limit.value)}`), ' ', verdict(within ? 'good' : 'error', within ? 'within' : 'outside')]
+
 interface StretchRow { readonly leg: Leg; readonly stretch: Stretch }
 function stretchTable(context: ViewContext, { legs }: SolvedSection, i: number): Table {
   const rows = legs.flatMap(leg => leg.stretches.map((stretch): StretchRow => ({ leg, stretch })))
@@ -73,7 +77,7 @@ function stretchTable(context: ViewContext, { legs }: SolvedSection, i: number):
       { title: 'Cable', width: 'tag', cell: ({ stretch }) => [context.tag(stretch.cableTag)] },
       { title: 'To', width: 'tag', cell: ({ stretch }) => [{ is: 'tag', text: stretch.farTag }] },
       { title: 'LEN beyond', width: 'number', cell: ({ stretch }) => [String(stretch.loadEquivalencyNumber)] },
-      { title: 'Current', width: 'text', cell: ({ stretch: { current, drop } }) => (current === null ? [sayForWorking('currentA', drop.input.currentA)] : comparisonText(current, context)) },
+      { title: 'Current', width: 'text', cell: ({ stretch: { current, drop } }) => [sayForWorking('currentA', drop.input.currentA), ...(current === null ? [] : limitText(current))] },
       { title: 'Length', width: 'number', cell: ({ stretch }) => [sayForWorking('lengthM', stretch.drop.input.lengthM)] },
       { title: 'R′', width: 'number', cell: ({ stretch }) => [sayForWorking('resistanceOhmPerM', stretch.drop.input.resistanceOhmPerM)] },
       { title: 'Drop', width: 'number', cell: ({ stretch }) => [sayForWorking('voltageDropV', stretch.drop.output.voltageDropV, 'result')] },
@@ -82,12 +86,20 @@ function stretchTable(context: ViewContext, { legs }: SolvedSection, i: number):
   })
 }
 
+/** What the drops are reckoned with: one figure as a rule, else each with its cables. */
+function dropResistances(tees: readonly TeeSupply[]): string {
+  const drops = tees.flatMap(({ device }) => (device?.dropCable == null ? [] : [{ tag: device.tag, ohmPerM: device.dropCable.input.resistanceOhmPerM }]))
+  const kinds = [...new Set(drops.map(({ ohmPerM }) => ohmPerM))]
+  const words = kinds.map(kind => `${sayForWorking('resistanceOhmPerM', kind)}${kinds.length === 1 ? '' : ` to ${inWords(drops.filter(({ ohmPerM }) => ohmPerM === kind).map(({ tag }) => tag))}`}`)
+  return kinds.length === 0 ? '' : ` R′ of the drops: ${words.join('; ')}.`
+}
+
 function teeTable(context: ViewContext, { tees }: SolvedSection, i: number): Table {
   return tableOf(tees, {
     id: `tees-${i + 1}`,
     caption: 'What arrives at each tee and device',
     empty: 'No tee is recorded.',
-    note: ['At the device: less what its own drop cable loses, out and back.'],
+    note: [`At the device: less 2 · R′ · l · I of its own drop cable, with the length of the drop and 0.05 A for each LEN of the device.${dropResistances(tees)}`],
     level: ({ drop, device }) => (!drop.within || device?.lowest.within === false ? 'error' : null),
     columns: [
       { title: 'Tee', width: 'tag', cell: ({ tag }) => [{ is: 'tag', text: tag }] },

@@ -173,19 +173,27 @@ function lengthBlocks(context: ViewContext, { lengths, termination }: BusResult)
 // --- readings --------------------------------------------------------------------------------------------------------
 const quantityNames: Readonly<Record<BusReading['quantity'], string>> = { resistanceOhm: 'resistance between the data wires', busLoadPercent: 'load', voltageV: 'voltage' }
 
+/** How a voltage comes about: what is left by the table of tees, and the source as read instead of as reckoned. */
+function fromText({ from }: Pick<BusReading, 'from'>): Text {
+  if (from === null || from.nominalVoltageV === null) return []
+  const nominal = sayForWorking('voltageV', from.nominalVoltageV)
+  return [muted(from.sourceVoltageV === null ? ` for ${nominal} at the source: none was read there`
+    : ` = ${sayForWorking('voltageV', from.leftV, 'result')} + ${sayForWorking('voltageV', from.sourceVoltageV)} at the source − ${nominal}`)]
+}
+
 function readingBlocks(context: ViewContext, { readings }: BusResult): readonly Block[] {
   if (readings.length === 0) return []
   return [{ is: 'heading', text: 'Measured against calculated', anchor: 'measured' }, tableOf(readings, {
     id: 'bus-readings',
     caption: 'Readings of the bus',
     empty: '',
-    note: ['Accepted: resistance within 10 %, load within 5 points of what lies between nominal and worst, voltage not more than 0.3 V below what is left with every device at its most. Common practice, no source.'],
+    note: ['Accepted: resistance within 10 %, load within 5 points of what lies between nominal and worst, voltage not more than 0.3 V below what is left with every device at its most, moved by as much as the source was above its nominal voltage. Common practice, no source.'],
     level: ({ agrees, supersededBy }) => (agrees === false && supersededBy === null ? 'warning' : null),
     columns: [
       { title: 'Reading', width: 'tag', cell: ({ number, date }) => [number, ...(date === null ? [] : [lineBreak, muted(date)])] },
       { title: 'Of', width: 'text', cell: ({ quantity, atTag }) => [quantityNames[quantity], ...(atTag === null ? [] : [' at ', ...context.named(atTag)])] },
       { title: 'Measured', width: 'number', cell: ({ quantity, measured }) => [sayForWorking(quantity, measured)] },
-      { title: 'Calculated', width: 'number', cell: ({ quantity, calculated }) => (calculated === null ? dash : [sayForWorking(quantity, calculated, 'result')]) },
+      { title: 'Calculated', width: 'number', cell: ({ quantity, calculated, ...reading }) => (calculated === null ? dash : [sayForWorking(quantity, calculated, 'result'), ...fromText(reading)]) },
       { title: 'Verdict', width: 'text', cell: readingVerdict },
     ],
   })]

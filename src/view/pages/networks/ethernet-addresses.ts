@@ -18,7 +18,7 @@ export function addressBlocks(context: ViewContext, network: EthernetNetwork, { 
         { label: 'Range of the network', value: subnet === null ? orNotRecorded(network.subnet) : [subnet, muted(` devices ${firstHost} to ${lastHost}`)] },
         { label: 'Given out', value: network.dynamicRange === null ? [notRecorded] : [`${network.dynamicRange[0]} to ${network.dynamicRange[1]}`] },
         { label: 'Way out', value: gatewayText(context, network, gatewayTags) },
-        { label: 'Next free', value: nextFree === null ? [muted('not known')] : [nextFree, ...(free.status === 'computed' ? [muted(`, ${free.output.freeCount} free outside the range that is given out`)] : [])] },
+        { label: 'Next free', value: nextFree === null ? [muted('not known')] : [nextFree, ...(free.status === 'computed' ? [muted(`, ${free.output.freeCount} free ${network.dynamicRange === null ? 'as far as is recorded' : 'outside the range that is given out'}`)] : [])] },
       ],
     },
     tableOf(addresses.members.toSorted((a, b) => compareTags(a.tag, b.tag)), {

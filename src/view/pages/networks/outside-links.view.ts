@@ -11,6 +11,7 @@ import { counted, dash, joined, muted, notRecorded, orDash, orNotRecorded, verdi
 import type { Block, Facts, Page, Table, Text } from '../../view-model.js'
 import { protectionText } from '../circuit-parts.js'
 import { effectNames, thingPlace } from '../fault-words.js'
+import { networkSupply } from './network-parts.js'
 import { foundBlocks } from '../found-blocks.js'
 
 export function outsideLinkPages(context: ViewContext): readonly Page[] {
@@ -42,7 +43,7 @@ function wirelessBlocks(context: ViewContext): readonly Block[] {
         { title: 'Name', width: 'text', cell: ({ name, purpose }) => [name, ...(purpose === null ? [] : [' ', muted(purpose)])] },
         { title: 'For', width: 'short', cell: ({ forGuests }) => (forGuests === null ? dash : [forGuests ? 'guests' : 'crew']) },
         { title: 'Security', width: 'short', cell: network => securityText(context, network) },
-        { title: 'Leads to', width: 'text', cell: ({ networkTag }) => (networkTag === null ? [notRecorded] : context.named(networkTag)) },
+        { title: 'Leads to', width: 'text', cell: ({ networkTag, forGuests }) => (networkTag === null ? [notRecorded] : [...context.named(networkTag), ...(forGuests === true ? [muted(', unless its access point keeps guests apart')] : [])]) },
       ],
     }),
     tableOf(networks, {
@@ -74,8 +75,7 @@ const securityText = ({ results }: ViewContext, { tag, security, forGuests }: Wi
 function supplyText(context: ViewContext, tag: Tag): Text {
   const circuits = context.circuitsOf(tag)
   if (circuits.length > 0) return joined(circuits.map((circuit): Text => [context.tag(circuit.tag), ` ${protectionText(circuit)}`]))
-  const [feed] = [...context.results.ethernet.power.values()].flatMap(({ tag: switchTag, feeds }) => feeds.filter(({ deviceTag }) => deviceTag === tag).map(({ portName }) => ({ switchTag, portName })))
-  return feed === undefined ? [muted('none recorded')] : [...(feed.portName === null ? [] : [`${/^port/i.test(feed.portName) ? '' : 'port '}${feed.portName} of `]), context.tag(feed.switchTag), muted(', over its network cable')]
+  return networkSupply(context, tag) ?? [muted('none recorded')]
 }
 
 // --- outside ---------------------------------------------------------------------------------------------------------

@@ -43,7 +43,7 @@ export const serialWireSchedule = ({ vessel }: ViewContext): Schedule => ({
 
 /** For whoever adds a device: what each line still has room for. */
 export function serialRoomTable(context: ViewContext): Table {
-  const rows = context.vessel.serialLinks.flatMap(({ tag }) => { const line = context.results.serial.byLink.get(tag); return line === undefined ? [] : [{ tag, line }] })
+  const rows = context.vessel.serialLinks.flatMap(link => { const { tag } = link; const line = context.results.serial.byLink.get(tag); return line === undefined ? [] : [{ tag, link, line }] })
   return tableOf(rows.toSorted(byTag), {
     id: 'serial-room',
     caption: 'Room on the serial links',
@@ -51,12 +51,19 @@ export function serialRoomTable(context: ViewContext): Table {
     note: ['One more sentence: of the greatest length, 82 characters, with the line 80 % full. A second talker needs a link of its own, or a multiplexer.'],
     columns: [
       { title: 'Link', width: 'text', cell: ({ tag }) => context.named(tag) },
+      { title: 'What can be heard there', width: 'text', cell: ({ link, line }) => heardText(context, link, line) },
       { title: 'In use', width: 'text', cell: ({ line: { planned } }) => (planned === null ? [verdict('not assessed', 'not assessed')] : comparisonText(planned, context)) },
       { title: 'One more sentence', width: 'text', cell: ({ line: { room } }) => [room?.status !== 'computed' ? muted('not assessed') : room.output.morePerS > 0 ? timesASecond(room.output.morePerS) : 'none'] },
       { title: 'Further listeners', width: 'number', cell: ({ line: { drive } }) => [drive === null ? muted('not assessed') : String(Math.max(0, drive.reserve.output.moreListenersCount))] },
     ],
   })
 }
+
+/** Where to join on, at which rate, and what a listener gets. */
+const heardText = (context: ViewContext, { talker, baudRateBaud }: SerialLink, { sentences }: SerialLine): Text => [
+  ...context.named(talker.tag), talker.terminal === null ? '' : ` ${talker.terminal}`, ': ', baudRateBaud === null ? notRecorded : say('baudRateBaud', baudRateBaud), ', ',
+  sentences.length === 0 ? muted('sentences not recorded') : [...new Set(sentences.map(({ formatter }) => formatter))].join(', '),
+]
 
 const removedBlock = (context: ViewContext, { talker }: SerialLink): Block =>
   ({ is: 'paragraph', text: ['The talker ', ...context.named(talker.tag), ' is removed: nothing is sent on this link.'] })
