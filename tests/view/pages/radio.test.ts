@@ -74,7 +74,7 @@ describe('the page', () => {
   })
   it('says how much of the sky is hidden, where, and by what', () => {
     // From 3 m forward and 2 m up the deckhouse begins 1 m ahead, 1 m higher, 2 m to both sides: 63.4°, up to 45°
-    expect(words).toMatch(/B5 \| 297° to 63° \| 45\.0 ° \| S1 Structure S1 \| \d+\.\d %/)
+    expect(words).toMatch(/B5 \| 296\.6 ° to 63\.4 ° \| 45\.0 ° \| S1 Structure S1 \| \d+\.\d %/)
   })
   it('says what a reading means at the antenna', () => {
     // RL 20.83 − 2 · 2.6 = 15.63 dB: 1.397; on the limit 13.98 + 5.2 = 19.18 dB: 1.247
