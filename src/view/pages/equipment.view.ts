@@ -10,6 +10,7 @@ import { legendTable } from './circuits.view.js'
 import { circuitPlace, protectionText } from './circuit-parts.js'
 import type { ViewContext } from '../context.js'
 import { placementFacts } from './placement/item-facts.js'
+import { radioFacts } from './radio/item-facts.js'
 import { batteryFacts, sourceFacts } from './source-facts.js'
 import { deadBlocks, lossBlocks } from './fault-blocks.js'
 import { findingCards } from '../finding-cards.js'
@@ -132,7 +133,7 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
     }
     add('Current', currentText(item))
     entries.push(...sourceFacts(context, item))
-    entries.push(...placementFacts(context, item))
+    entries.push(...placementFacts(context, item), ...radioFacts(context, item))
     add('Load equivalency', item.loadEquivalencyNumber === null ? null : `LEN ${item.loadEquivalencyNumber}`)
   }
   if ('chemistry' in item) entries.push(...batteryFacts(context, item))
