@@ -34,6 +34,7 @@ export function radioPass(vessel: Vessel, _basis: Basis, { routing }: Pick<Upstr
       ...exposures.flatMap(({ tag, gap }) => (gap === null ? [] : [{ subjectTag: tag, reason: `exposure of people: ${gap}` }])),
       ...exposures.flatMap(radarGaps),
       ...skies.flatMap(({ tag, gap }) => (gap === null ? [] : [{ subjectTag: tag, reason: `view of the sky: ${gap}` }])),
+      ...antennas.flatMap(antenna => unread(vessel, antenna, standingWaves)),
       ...standingWaves.flatMap(({ subjectTag, gap, supersededBy }) => (gap === null || supersededBy !== null ? [] : [{ subjectTag, reason: `standing wave ratio as measured: ${gap}` }])),
     ],
     findings: [
@@ -65,6 +66,11 @@ function antennaGaps(vessel: Vessel, { tag, use, part }: AntennaUse): readonly G
   return use === 'vhf' && lookup(vessel).equipment.get(tag)?.antenna?.lengthM == null
     ? gap('what is near its upper part, and its middle for the range: the length of its radiating part is not recorded, so that it counts as a point') : []
 }
+
+/** Before commissioning nobody has read it yet. */
+const unread = (vessel: Vessel, { tag, use, servesTags }: AntennaUse, readings: RadioResults['standingWaves']): readonly Gap[] =>
+  (use === 'vhf' && servesTags.length > 0 && lookup(vessel).equipment.get(tag)?.status === 'commissioned' && !readings.some(({ antennaTag }) => antennaTag === tag)
+    ? [{ subjectTag: tag, reason: 'standing wave ratio: no reading towards it is recorded' }] : [])
 
 /** A maker's distance decides, and leaves open what the limits ask for. */
 function radarGaps({ of, tag, deciding, distances, radiated, rotating }: Exposure): readonly Gap[] {

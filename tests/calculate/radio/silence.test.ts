@@ -1,6 +1,6 @@
 /** Silence is no pass: a fact that is taken away leaves a reason that names it. */
 import { describe, expect, it } from 'vitest'
-import { anEquipment, aVessel } from '../../support/vessel-builder.js'
+import { aMeasurement, anEquipment, aVessel } from '../../support/vessel-builder.js'
 import { aPlace, radioBoat, radioOf, reasonsOf, scanner } from './support.js'
 
 describe('an antenna', () => {
@@ -14,6 +14,14 @@ describe('an antenna', () => {
     const reason = 'what is near its upper part, and its middle for the range: the length of its radiating part is not recorded, so that it counts as a point'
     expect(reasonsOf(radioOf(radioBoat()), 'T11')).toContain(reason)
     expect(reasonsOf(radioOf(radioBoat({}, { lengthM: 2.4 })), 'T11')).not.toContain(reason)
+  })
+  it('that is commissioned has been measured', () => {
+    const open = 'standing wave ratio: no reading towards it is recorded'
+    const boat = (status: 'commissioned' | 'fitted', read: boolean) => {
+      const { equipment, ...rest } = radioBoat({ measurements: read ? [aMeasurement({ number: '1', subjectTag: 'T1', vswrFactor: 1.2 })] : [] })
+      return reasonsOf(radioOf({ ...rest, equipment: equipment.map(item => ({ ...item, status })) }), 'T11')
+    }
+    expect([boat('commissioned', false), boat('commissioned', true), boat('fitted', false)].map(reasons => reasons.includes(open))).toEqual([true, false, false])
   })
   it('of any use has a distance to others only with a position', () => {
     const vessel = aVessel({ equipment: [anEquipment({ tag: 'T8', kind: 'broadcast antenna' })] })
