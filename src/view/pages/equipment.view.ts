@@ -140,8 +140,10 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
   if ('massKg' in item && !onPaper) {
     add('Mass', item.massKg === null ? null : sayBoth('massKg', item.massKg, vessel))
     if (item.positionM !== null) {
-      const [forward, port, up] = item.positionM.map(v => say('positionM', v, vessel))
-      add('Position', `${forward} forward of the transom, ${port} to port, ${up} above the waterline`)
+      const [forward, port, up] = item.positionM
+      const away = (valueM: number, positive: string, negative: string): string => `${say('positionM', Math.abs(valueM), vessel)} ${valueM < 0 ? negative : positive}`
+      const across = port === 0 ? 'on the centreline' : away(port, 'to port', 'to starboard')
+      add('Position', `${away(forward, 'forward of', 'abaft')} the transom, ${across}, ${away(up, 'above', 'below')} the waterline`)
     }
   }
   if ('polarity' in item) {
