@@ -14,20 +14,22 @@ export interface BeaconReading {
   /** Nine digits, where it carries the number of a ship. */
   readonly mmsi: string | null
   readonly callSign: string | null
-  /** Where in its bits MMSI or call sign stand; `inCharacters`: of six bits each. */
+  /** That its maker gave it, where it carries one. */
+  readonly serialNumber: number | null
+  /** Where in its bits MMSI, call sign or serial number stand; `inCharacters`: of six bits each. */
   readonly coded: CodedPart | null
   readonly faults: readonly string[]
 }
 
 export interface CodedPart { readonly from: number; readonly to: number; readonly bits: string; readonly inCharacters: boolean }
 
-type Coding = Pick<BeaconReading, 'protocol' | 'carrier'> & Partial<Pick<BeaconReading, 'mmsi' | 'callSign' | 'coded'>>
+type Coding = Pick<BeaconReading, 'protocol' | 'carrier'> & Partial<Pick<BeaconReading, 'mmsi' | 'callSign' | 'serialNumber' | 'coded'>>
 
 const firstGenerationDigits = 15
 const secondGenerationDigits = 23
 
 export function readBeacon(written: string): BeaconReading {
-  const none = { generation: null, countryCode: null, protocol: null, carrier: 'unknown', mmsi: null, callSign: null, coded: null } as const
+  const none = { generation: null, countryCode: null, protocol: null, carrier: 'unknown', mmsi: null, callSign: null, serialNumber: null, coded: null } as const
   const fault = formFault(written)
   if (fault !== null) return { ...none, faults: [fault] }
   const generation = written.length === firstGenerationDigits ? 'first' : 'second'
@@ -99,7 +101,7 @@ function firstGeneration(bits: string, country: string): Coding {
     return code === '0010' ? { ...coding, mmsi: mmsi(sixDigits(messageBits(bits, 41, 60))), coded: messagePart(bits, 41, 60, false) } : coding
   }
   const code = messageBits(bits, 37, 39)
-  if (code === '011') return serialKinds[messageBits(bits, 40, 42)] ?? userProtocols[code]!
+  if (code === '011') return serialUser(bits, messageBits(bits, 40, 42))
   const coding = userProtocols[code]!
   if (code === '010') {
     const text = textOfBits(messageBits(bits, 40, 75))
@@ -108,6 +110,12 @@ function firstGeneration(bits: string, country: string): Coding {
   }
   if (code === '110') return { ...coding, callSign: callSignOf(messageBits(bits, 40, 63), messageBits(bits, 64, 75)), coded: messagePart(bits, 40, 75, true) }
   return coding
+}
+
+/** By serial number of the beacon; of an aircraft's address or operator the bits mean something else. */
+function serialUser(bits: string, kind: string): Coding {
+  const coding = serialKinds[kind] ?? userProtocols['011']!
+  return /by serial number/.test(coding.protocol!) ? { ...coding, serialNumber: Number.parseInt(messageBits(bits, 44, 63), 2), coded: messagePart(bits, 44, 63, false) } : coding
 }
 
 /** Four six-bit characters, then three decimal digits of four bits; ten stands for a blank. */

@@ -56,8 +56,9 @@ function partsOf(reading: BeaconReading, identity: string): readonly IdentityPar
 }
 
 /** The bits themselves, four or six together, so that they can be read by hand. */
-function codedPart({ generation, mmsi, callSign }: BeaconReading, { from, to, bits, inCharacters }: CodedPart, identity: string): readonly IdentityPart[] {
-  const says = mmsi === null ? callSign === null ? null : `call sign ${callSign}` : generation === 'first' ? `last six digits of MMSI ${mmsi}` : `MMSI ${mmsi}`
+function codedPart({ generation, mmsi, callSign, serialNumber }: BeaconReading, { from, to, bits, inCharacters }: CodedPart, identity: string): readonly IdentityPart[] {
+  const says = serialNumber !== null ? `serial number ${serialNumber}`
+    : mmsi === null ? callSign === null ? null : `call sign ${callSign}` : generation === 'first' ? `last six digits of MMSI ${mmsi}` : `MMSI ${mmsi}`
   if (says === null) return []
   const row = (bits.match(inCharacters ? /.{1,6}/g : /.{1,4}/g) ?? []).join(' ')
   return [{ part: identity.slice(3), meaning: `bits ${from} to ${to}, ${row}${inCharacters ? ' in the modified Baudot code' : ' as a number'}: ${says}` }]

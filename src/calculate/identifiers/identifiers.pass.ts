@@ -34,7 +34,7 @@ export function identifiersPass(vessel: Vessel, _basis: Basis, _before: Upstream
   const identities = judgements.map(({ check }) => twice.reduce(sharedWith, check))
   return {
     identities,
-    notAssessed: [...flagGaps(vessel, flagCountry), ...oldHullGaps(vessel, identities)],
+    notAssessed: [...flagGaps(vessel, flagCountry), ...oldHullGaps(vessel, identities), ...hullGaps(vessel), ...settingGaps(vessel, items, identities)],
     findings: [
       ...judgements.flatMap(({ findings }) => findings), ...twice.map(foundTwice),
       ...missingOfRadio(vessel, items), ...missingOfBeacons(items),
@@ -63,6 +63,14 @@ function flagGaps(vessel: Vessel, flagCountry: string | null): readonly Gap[] {
 const oldHullGaps = ({ identity }: Vessel, identities: readonly IdentityCheck[]): readonly Gap[] =>
   identities.flatMap(({ what, verdict, reasons }) =>
     (verdict === 'not assessed' ? reasons.map(reason => ({ subjectTag: identity.name, reason: `the ${what} is not read: ${reason}` })) : []))
+
+const hullGaps = ({ identity: { name, hullIdentification, yearBuilt } }: Vessel): readonly Gap[] =>
+  (hullIdentification === null || yearBuilt !== null ? [] : [{ subjectTag: name, reason: 'whether the years of the hull identification are hers: the year of build is not recorded' }])
+
+/** What is set in a radio is what it sends, whatever the licence says. */
+const settingGaps = ({ identity: { mmsi } }: Vessel, items: readonly Equipment[], identities: readonly IdentityCheck[]): readonly Gap[] =>
+  (mmsi === null ? [] : items.filter(item => isRadio(item) && item.mmsi === null && !identities.some(({ what, holderTag }) => what === 'MMSI setting' && holderTag === item.tag))
+    .map(({ tag }) => ({ subjectTag: tag, reason: 'whether it sends her MMSI: the one that is set in it is not recorded' })))
 
 /** The ship's own number stands on each of her radios; any other is one item's alone. */
 function usedTwice(vessel: Vessel, items: readonly Equipment[]): readonly Shared[] {

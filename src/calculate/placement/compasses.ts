@@ -103,11 +103,11 @@ function silentGaps({ tag, undeclared: silent }: CompassPlacement): readonly Gap
   return [{ subjectTag: tag, reason: `no compass safe distance is declared for ${inWords(silent.map(each => each.tag))}, within ${undeclared.distanceM} m of it` }]
 }
 
-/** A standard compass has no use for a distance to a steering compass. */
+/** A standard compass has no use for a distance to a steering compass; a heading sensor takes it for want of the longer one. */
 function withoutOwnDistance({ item, compassClass }: Compass, items: readonly Equipment[]): readonly Gap[] {
-  if (compassClass !== 'standard') return []
+  if (compassClass === 'steering') return []
   const lacking = items.filter(other => other !== item && other.compassSafeStandardM === null && other.compassSafeSteeringM !== null)
-  return lacking.length === 0 ? [] : [{ subjectTag: item.tag, reason: `no distance to a standard compass is declared for ${inWords(lacking.map(({ tag }) => tag))}` }]
+  return lacking.length === 0 ? [] : [{ subjectTag: item.tag, reason: `no distance to a standard compass is declared for ${inWords(lacking.map(({ tag }) => tag))}${compassClass === 'standard' ? '' : '; held against that to a steering compass'}` }]
 }
 
 // --- single conductors -----------------------------------------------------------------------------------------------

@@ -23,8 +23,8 @@ export function placeChecks(vessel: Vessel, fitted: readonly FittedLight[]): Pla
   const ofKind = (...kinds: readonly NavigationLightKind[]): readonly Placed[] => placed.filter(({ kind }) => kinds.includes(kind))
   const mastheads = ofKind('masthead').toSorted((a, b) => b.at[0] - a.at[0])
   const steaming = mastheads[0] ?? (lengthM !== null && lengthM < 12 ? ofKind('all-round white')[0] : undefined)
-  if (lengthM === null || steaming === undefined) return { byTag: new Map(), notAssessed: [], findings: [] }
   const [sides, lanterns] = [ofKind('port side', 'starboard side'), ofKind('both sides')]
+  if (lengthM === null || steaming === undefined) return { byTag: new Map(), notAssessed: withoutMasthead(fitted, [...sides, ...lanterns]), findings: [] }
   const judged: readonly Judged[] = [
     ...(lengthM < 12 ? aboveSidelights(steaming, [...sides, ...lanterns]) : []),
     ...(lengthM >= 12 && gunwaleHeightM !== null ? [aboveHull(vessel, steaming, lengthM, gunwaleHeightM), ...sidelightsLower(steaming, [...sides, ...lanterns], gunwaleHeightM)] : []),
@@ -38,6 +38,12 @@ export function placeChecks(vessel: Vessel, fitted: readonly FittedLight[]): Pla
     notAssessed: lengthM >= 12 && gunwaleHeightM === null ? [{ subjectTag: name, reason: 'height of masthead light and sidelights: the height of the gunwale is not recorded' }] : [],
     findings: judged.filter(({ check }) => !check.comparison.within).map(({ finding }) => finding()),
   }
+}
+
+/** Sidelights are held against the masthead light; one that is there and has no place leaves them open. */
+function withoutMasthead(fitted: readonly FittedLight[], sides: readonly Placed[]): PlaceChecks['notAssessed'] {
+  const masthead = fitted.find(({ light }) => light.kind === 'masthead')
+  return masthead === undefined ? [] : sides.map(({ tag }) => ({ subjectTag: tag, reason: `navigation light: its height against the masthead light: the position of ${masthead.item.tag} is not recorded` }))
 }
 
 function height(kind: FindingKind<{ heightM: number }>, tag: Tag, words: string, heightM: number, limit: Limit): Judged {

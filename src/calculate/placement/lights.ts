@@ -60,6 +60,7 @@ function judgedLight(vessel: Vessel, lengthClass: LengthClass | null, { item, li
   }
   const gaps = [
     ...(lengthClass !== null && rangeNmi === null && intensityCd === null ? ['its range is not recorded'] : []),
+    ...(arcDeg === null ? ['the arc over which it shows is not recorded'] : []),
     ...(positionM === null ? ['where it stands and what hides it: its position is not recorded'] : []),
     ...standsIn(vessel, positionM).map(tag => `whether ${tag} hides it: its position lies inside it`),
   ]

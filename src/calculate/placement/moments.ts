@@ -34,7 +34,8 @@ export function momentsOf(vessel: Vessel): MomentsJudged {
   return {
     moments: { parts, withoutMassTags, withoutPlace, centre, shift, heel, heelComparison },
     notAssessed: [
-      ...(withoutPlace.length === 0 ? [] : [{ subjectTag: name, reason: `moments of what has a mass and no position: ${inWords(withoutPlace.map(({ tag }) => tag))}` }]),
+      ...(withoutPlace.length === 0 ? [] : [{ subjectTag: name, reason: `moments of what has a mass and no position: ${inWords(withoutPlace.toSorted((a, b) => b.massKg - a.massKg).map(({ tag }) => tag))}` }]),
+      ...(shift.status === 'computed' && vessel.identity.stability.includesEquipment === null ? [{ subjectTag: name, reason: 'shift of the centre of gravity and heel: whether the displacement counts the fit is not recorded; it is taken to be without it' }] : []),
       ...(centre.status === 'not computed' ? [{ subjectTag: name, reason: `moments: ${centre.reason}` }] : [
         ...(shift.status === 'not computed' ? [{ subjectTag: name, reason: `shift of the centre of gravity: ${shift.reason}` }] : []),
         ...(heel.status === 'not computed' ? [{ subjectTag: name, reason: `heel from the fit: ${heel.reason}` }] : []),

@@ -39,13 +39,18 @@ const positionKinds: ReadonlySet<string> = new Set<EquipmentKindKey>(['gnss rece
 function positionReferences({ equipment, identity: { lengthM, beamM, name } }: Vessel): { readonly placed: readonly PositionReference[]; readonly notAssessed: readonly Gap[] } {
   const there = equipment.filter(({ status }) => status !== 'removed')
   if (!there.some(({ kind }) => kind === 'ais transceiver')) return { placed: [], notAssessed: [] }
-  if (lengthM === null || beamM === null) return { placed: [], notAssessed: [{ subjectTag: name, reason: 'reference point for AIS: length and beam of the vessel are not recorded' }] }
-  const receivers = there.flatMap(({ kind, tag, positionM }) => (positionKinds.has(kind) && positionM !== null ? [{ tag, positionM }] : []))
+  if (lengthM === null || beamM === null) {
+    const missing = lengthM !== null ? 'the beam of the vessel is' : beamM !== null ? 'the length of the vessel is' : 'length and beam of the vessel are'
+    return { placed: [], notAssessed: [{ subjectTag: name, reason: `reference point for AIS: ${missing} not recorded` }] }
+  }
+  const ofPositions = there.filter(({ kind }) => positionKinds.has(kind))
+  const receivers = ofPositions.flatMap(({ tag, positionM }) => (positionM === null ? [] : [{ tag, positionM }]))
   const placed = receivers.map(({ tag, positionM: [forwardM, toPortM] }): PositionReference => ({ tag, dimensions: runMethod(aisReferenceMethod, { lengthM, beamM, forwardM, toPortM }) }))
   return {
     placed,
     notAssessed: [
-      ...(receivers.length === 0 ? [{ subjectTag: name, reason: 'reference point for AIS: no receiver of positions has a position recorded' }] : []),
+      ...(ofPositions.length === 0 ? [{ subjectTag: name, reason: 'reference point for AIS: no receiver of positions is recorded' }] : []),
+      ...ofPositions.filter(({ positionM }) => positionM === null).map(({ tag }) => ({ subjectTag: tag, reason: 'reference point for AIS: its position is not recorded' })),
       ...placed.flatMap(({ tag, dimensions }) => (dimensions.status === 'computed' ? [] : [{ subjectTag: tag, reason: `reference point for AIS: ${dimensions.reason}` }])),
     ],
   }

@@ -26,8 +26,8 @@ export function transducerPlacements(vessel: Vessel): Judged<TransducerPlacement
       ...vessel.equipment.filter(({ kind, status, transducer }) => kind === 'transducer' && status !== 'removed' && transducer === null)
         .map(({ tag }) => ({ subjectTag: tag, reason: 'footprint and depth offset: nothing is recorded of its beam' })),
       ...placed.flatMap(gapsOf),
-      // Where one gives the depth, the others are taken to look elsewhere.
-      ...(placed.some(({ configured }) => configured !== null) ? [] : placed.map(({ tag }) => ({ subjectTag: tag, reason: 'depth offset: the one that is set is not recorded' }))),
+      ...placed.filter(({ configured }) => configured === null).map(({ tag }) => ({ subjectTag: tag, reason: 'depth offset: the one that is set is not recorded' })),
+      ...(fitted.length < 2 ? [] : fitted.filter(({ transducer }) => !knowsFrequency(transducer)).map(({ item }) => ({ subjectTag: item.tag, reason: 'whether another transducer disturbs it: its frequency is not recorded' }))),
     ],
     findings: [...placed.flatMap(offsetFindings), ...frequencyFindings(fitted)],
   }
@@ -100,6 +100,8 @@ function offsetFindings({ tag, configured }: TransducerPlacement): readonly Find
   const context = { reads, set: sayOffset(offsetM), expected: sayOffset(error.input.expectedOffsetM) }
   return [find(depthErrorM > 0 ? depthShownTooDeep : depthShownTooShallow, { ...about, evidence: { depthErrorM: comparison.value }, limit: comparison.limit, context })]
 }
+
+const knowsFrequency = ({ frequencyKHz }: Transducer): boolean => frequencyKHz !== null && frequencyKHz !== 0
 
 function frequencyFindings(fitted: readonly Fitted[]): readonly Finding[] {
   const known = fitted.flatMap(({ item, transducer: { frequencyKHz } }) => (frequencyKHz === null || frequencyKHz === 0 ? [] : [{ tag: item.tag, frequencyKHz }]))

@@ -4,7 +4,7 @@ import { grouped, lookup } from '../../model/lookup.js'
 import type { AntennaUse, ChainStep, RadioChain } from '../../model/results/radio.js'
 import { lossOf } from '../../model/results/radio.js'
 import { cableLengthM, type RoutingResults } from '../../model/results.js'
-import type { Cable, Equipment, Tag, Transmitter, Vessel } from '../../model/vessel.js'
+import type { Antenna, Cable, Equipment, Tag, Transmitter, Vessel } from '../../model/vessel.js'
 import { aisCableLossPreferred, cableLoss as cableLossLimit } from '../../references/basis/radio-rules.js'
 import type { EquipmentKindKey } from '../../references/equipment-kinds.js'
 import { usualConnector, usualConnectorCount } from '../../references/tables/coax-attenuation.js'
@@ -48,9 +48,14 @@ function chainOf(vessel: Vessel, routing: RoutingResults, item: Equipment, trans
     radiated: power.status === 'not computed' ? without(radiatedPowerMethod.id, power.reason)
       : gainDbi === null ? without(radiatedPowerMethod.id, `the gain of ${way.antenna!.tag} is not recorded`)
         : runMethod(radiatedPowerMethod, { antennaPowerW: power.output.antennaPowerW, gainDbi }),
-    coversFrequency: facts === null || (facts.fromMHz === null && facts.toMHz === null) ? null
-      : frequencyMHz >= (facts.fromMHz ?? 0) && frequencyMHz <= (facts.toMHz ?? Infinity),
+    coversFrequency: facts === null ? null : covers(facts, frequencyMHz),
   }
+}
+
+/** One end of the range is enough to say no, and not enough to say yes. */
+function covers({ fromMHz, toMHz }: Antenna, frequencyMHz: number): boolean | null {
+  if ((fromMHz !== null && frequencyMHz < fromMHz) || (toMHz !== null && frequencyMHz > toMHz)) return false
+  return fromMHz === null || toMHz === null ? null : true
 }
 
 function stepOf(vessel: Vessel, routing: RoutingResults, step: WayStep, frequencyMHz: number): ChainStep {

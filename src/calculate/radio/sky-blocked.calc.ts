@@ -21,7 +21,7 @@ export const skyBlockedMethod: Method<SkyBlockedInput, SkyBlockedOutput> = {
   formula: String.raw`s = 100\,\frac{\varphi}{360}\,\frac{\sin e_2 - \sin e_1}{1 - \sin e_0}`,
   symbols: { widthDeg: String.raw`\varphi`, lowestElevationDeg: 'e_1', highestElevationDeg: 'e_2', skyFromElevationDeg: 'e_0', blockedPercent: 's' },
   citations: [{ source: 'plane-geometry', place: 'area of a zone of a sphere' }, { source: 'ais-manuals', place: 'view of the sky from 5° to 90°' }],
-  assumes: ['All parts of the sky count alike.', 'Degree by degree along the horizon, each with the elevations that the boxes hide in its middle.'],
+  assumes: ['All parts of the sky count alike.', 'In steps of a tenth of a degree along the horizon, each with the elevations that the boxes hide in its middle.'],
   compute: skyBlockedBy,
   notApplicable: q => (q.skyFromElevationDeg < 90 && q.lowestElevationDeg <= q.highestElevationDeg ? null : 'there is no sky left'),
   checks: [

@@ -1,4 +1,4 @@
-/** What structures hide of the sky from an antenna, degree by degree along the horizon. */
+/** What structures hide of the sky from an antenna, step by step along the horizon. */
 import { type Finding, find } from '../../findings/finding.js'
 import { inWords } from '../../findings/words.js'
 import { type AntennaUse, middleM, type SkySector, type SkyView } from '../../model/results/radio.js'
@@ -10,7 +10,9 @@ import { runMethod } from '../run-method.js'
 import { skyBlockedAbove } from './findings.js'
 import { skyBlockedBy, skyBlockedMethod } from './sky-blocked.calc.js'
 
-const stepDeg = 1
+/** A pole of 4 cm is 2° wide at arm's length: whole degrees would take it for half or for double. */
+const stepsPerDeg = 10
+const stepDeg = 1 / stepsPerDeg
 
 interface Hidden { readonly structureTag: Tag; readonly lowestElevationDeg: number; readonly highestElevationDeg: number }
 
@@ -21,13 +23,17 @@ export function skyViewOf(vessel: Vessel, { tag, use, part }: AntennaUse): SkyVi
   const from: Position = [part.forwardM, part.toPortM, middleM(part)]
   const around = vessel.structures.find(structure => isInside(structure, from))
   if (around !== undefined) return without(`by its position it is inside ${around.tag}`)
-  const degrees = Array.from({ length: 360 / stepDeg }, (_, i) => hiddenAt(from, vessel.structures, (i + 0.5) * stepDeg))
-  const blockedPercent = degrees.reduce((sum, hidden) => sum + shareOf(hidden), 0)
+  const steps = Array.from({ length: 360 * stepsPerDeg }, (_, i) => hiddenAt(from, vessel.structures, middleDeg(i)))
+  const blockedPercent = steps.reduce((sum, hidden) => sum + shareOf(hidden), 0)
   return {
-    tag, blockedPercent, sectors: sectorsOf(degrees), example: exampleOf(degrees), gap: null,
+    tag, blockedPercent, sectors: sectorsOf(steps), example: exampleOf(steps), gap: null,
     comparison: compare('blockedPercent', blockedPercent, use === 'satellite' ? skyBlocked.satellite : skyBlocked.gnss),
   }
 }
+
+/** Bearings as decimal fractions, without what binary ones leave behind. */
+const middleDeg = (step: number): number => (2 * step + 1) / (2 * stepsPerDeg)
+const edgeDeg = (step: number): number => step / stepsPerDeg
 
 /** What hides the sky at one bearing: of each box the elevations between which it stands. */
 const hiddenAt = (from: Position, structures: readonly Structure[], atDeg: number): readonly Hidden[] => structures.flatMap(structure => {
@@ -37,7 +43,7 @@ const hiddenAt = (from: Position, structures: readonly Structure[], atDeg: numbe
   }]
 })
 
-/** Share of the whole sky at one degree; where boxes stand behind one another each elevation counts once. */
+/** Share of the whole sky in one step; where boxes stand behind one another each elevation counts once. */
 function shareOf(hidden: readonly Hidden[]): number {
   let [share, reached] = [0, skyFromElevationDeg]
   for (const { lowestElevationDeg, highestElevationDeg } of hidden.toSorted((a, b) => a.lowestElevationDeg - b.lowestElevationDeg)) {
@@ -49,30 +55,30 @@ function shareOf(hidden: readonly Hidden[]): number {
   return share
 }
 
-function exampleOf(degrees: readonly (readonly Hidden[])[]): SkyView['example'] {
-  const single = degrees.map((hidden, i) => ({ bearingDeg: (i + 0.5) * stepDeg, hidden })).filter(({ hidden }) => hidden.length === 1)
+function exampleOf(steps: readonly (readonly Hidden[])[]): SkyView['example'] {
+  const single = steps.map((hidden, i) => ({ bearingDeg: middleDeg(i), hidden })).filter(({ hidden }) => hidden.length === 1)
   const [most] = single.toSorted((a, b) => shareOf(b.hidden) - shareOf(a.hidden))
   if (most === undefined) return null
   const { lowestElevationDeg, highestElevationDeg } = most.hidden[0]!
   return { bearingDeg: most.bearingDeg, outcome: runMethod(skyBlockedMethod, { widthDeg: stepDeg, lowestElevationDeg, highestElevationDeg, skyFromElevationDeg }) }
 }
 
-/** Degrees next to one another at which something hides; one that runs through the bow is one. */
-function sectorsOf(degrees: readonly (readonly Hidden[])[]): readonly SkySector[] {
-  const free = degrees.findIndex(hidden => hidden.length === 0)
+/** Steps next to one another at which something hides; a sector that runs through the bow is one. */
+function sectorsOf(steps: readonly (readonly Hidden[])[]): readonly SkySector[] {
+  const free = steps.findIndex(hidden => hidden.length === 0)
   const start = free === -1 ? 0 : free
   const sectors: { first: number; hidden: (readonly Hidden[])[] }[] = []
-  for (let i = 0; i < degrees.length; i += 1) {
+  for (let i = 0; i < steps.length; i += 1) {
     const place = start + i
-    const hidden = degrees[place % degrees.length]!
+    const hidden = steps[place % steps.length]!
     if (hidden.length === 0) continue
     const last = sectors.at(-1)
     if (last !== undefined && last.first + last.hidden.length === place) last.hidden.push(hidden)
     else sectors.push({ first: place, hidden: [hidden] })
   }
   return sectors.map(({ first, hidden }) => ({
-    fromDeg: (first % degrees.length) * stepDeg,
-    toDeg: ((first + hidden.length - 1) % degrees.length + 1) * stepDeg,
+    fromDeg: edgeDeg(first % steps.length),
+    toDeg: edgeDeg((first + hidden.length - 1) % steps.length + 1),
     structureTags: [...new Set(hidden.flat().map(({ structureTag }) => structureTag))],
     highestElevationDeg: Math.max(...hidden.flat().map(({ highestElevationDeg }) => highestElevationDeg)),
     blockedPercent: hidden.reduce((sum, each) => sum + shareOf(each), 0),

@@ -154,7 +154,7 @@ export interface SkyView {
   readonly blockedPercent: number | null
   readonly sectors: readonly SkySector[]
   readonly comparison: Comparison | null
-  /** The degree at which most is hidden by one structure, as an example of the sum; null where nothing is. */
+  /** The step along the horizon at which most is hidden by one structure, as an example of the sum; null where nothing is. */
   readonly example: { readonly bearingDeg: number; readonly outcome: Outcome<SkyShare, { blockedPercent: number }> } | null
   readonly gap: string | null
 }

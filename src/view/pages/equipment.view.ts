@@ -11,6 +11,7 @@ import { circuitPlace, protectionText } from './circuit-parts.js'
 import type { ViewContext } from '../context.js'
 import { placementFacts } from './placement/item-facts.js'
 import { networkSupply } from './networks/network-parts.js'
+import { radioFacts } from './radio/item-facts.js'
 import { batteryFacts, networkPowerFacts, sourceFacts } from './source-facts.js'
 import { deadBlocks, lossBlocks } from './fault-blocks.js'
 import { findingCards } from '../finding-cards.js'
@@ -133,16 +134,17 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
     }
     add('Current', currentText(item))
     entries.push(...sourceFacts(context, item))
-    entries.push(...placementFacts(context, item))
-    entries.push(...networkPowerFacts(context, item))
+    entries.push(...placementFacts(context, item), ...radioFacts(context, item), ...networkPowerFacts(context, item))
     add('Load equivalency', item.loadEquivalencyNumber === null ? null : `LEN ${item.loadEquivalencyNumber}`)
   }
   if ('chemistry' in item) entries.push(...batteryFacts(context, item))
   if ('massKg' in item && !onPaper) {
     add('Mass', item.massKg === null ? null : sayBoth('massKg', item.massKg, vessel))
     if (item.positionM !== null) {
-      const [forward, port, up] = item.positionM.map(v => say('positionM', v, vessel))
-      add('Position', `${forward} forward of the transom, ${port} to port, ${up} above the waterline`)
+      const [forward, port, up] = item.positionM
+      const away = (valueM: number, positive: string, negative: string): string => `${say('positionM', Math.abs(valueM), vessel)} ${valueM < 0 ? negative : positive}`
+      const across = port === 0 ? 'on the centreline' : away(port, 'to port', 'to starboard')
+      add('Position', `${away(forward, 'forward of', 'abaft')} the transom, ${across}, ${away(up, 'above', 'below')} the waterline`)
     }
   }
   if ('polarity' in item) {

@@ -151,6 +151,15 @@ describe('what is missing', () => {
     expect(idsOf({}, [anEquipment({ tag: 'P', kind: 'safety beacon', mmsi: '974100001' })])).toEqual(['IDN202 P'])
     expect(idsOf({}, [anEquipment({ tag: 'P', kind: 'safety beacon', mmsi: '970100001' })])).toEqual([])
   })
+  it('of the year of build, and of the number that is set in a radio, is said', () => {
+    const reasons = (...given: Parameters<typeof resultsOf>) => resultsOf(...given).notAssessed.map(({ subjectTag, reason }) => `${subjectTag}: ${reason}`)
+    expect(reasons({ ...ship, hullIdentification: 'GB-ZQX00041D626' })).toEqual(['Test vessel: whether the years of the hull identification are hers: the year of build is not recorded'])
+    const radios = [anEquipment({ tag: 'T1', kind: 'vhf transceiver' }), anEquipment({ tag: 'T2', kind: 'ais transceiver' }), anEquipment({ tag: 'T3', kind: 'vhf transceiver', mmsi: '823500001' })]
+    const open = (tag: string) => `${tag}: whether it sends her MMSI: the one that is set in it is not recorded`
+    expect(reasons(ship, radios)).toEqual([open('T1'), open('T2')])
+    expect(reasons(ship, radios, [setting('MMSI', ship.mmsi)])).toEqual([open('T2')])
+    expect(reasons({ ...ship, mmsi: null }, radios)).toEqual([])
+  })
   it('of the flag leaves MMSI and call sign without a verdict on it', () => {
     expect(resultsOf({ ...ship, flag: null }).notAssessed).toHaveLength(1)
     expect(resultsOf({ ...ship, flag: 'Atlantis' }).notAssessed[0]!.reason).toContain('Atlantis')

@@ -122,6 +122,10 @@ describe('406 MHz beacons', () => {
     expect(those.map(({ identity }) => readBeacon(identity!).carrier)).toEqual(those.map(() => carrier))
   })
 
+  // The digits of the coding guide, bits 44 to 63 taken out by hand: 0000 1101 0100 0001 0001 and 0111 1011 1001 0010 1001.
+  it.each([['A22F03504400001', 54289], ['BBAD5EE4A400191', 506153], ['A029C2900D97591', null], ['ADCCB8E29D80001', null]])('%s carries the serial number %s', (identity, serial) => {
+    expect(readBeacon(identity).serialNumber).toBe(serial)
+  })
   it('say in words which of them float free', () => {
     expect(readBeacon('BBAD5EE4A400191').protocol).toMatch(/that floats free/)
     expect(readBeacon('A22E00027000000').protocol).toMatch(/does not float free/)

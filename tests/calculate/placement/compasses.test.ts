@@ -48,6 +48,9 @@ describe('items and compasses', () => {
     ])
     expect(reasonsBesideLights(aBoat({ equipment: [compass(), speaker({ ...silent, positionM: [8, 4.99, 2] }), speaker({ ...silent, tag: 'P2', positionM: [8, 5, 2] }), anEquipment({ tag: 'E1', kind: 'light', positionM: [8, 1, 2] })] })))
       .toEqual(['B1: no compass safe distance is declared for P1, within 5 m of it'])
+    const lacking = 'B1: no distance to a standard compass is declared for P1'
+    const near = (compassClass: 'standard' | 'steering' | 'flux-gate') => reasonsBesideLights(aBoat({ equipment: [compass({ compassClass }), speaker({ compassSafeStandardM: null, compassSafeSteeringM: 0.5, positionM: [8, 4, 2] })] }))
+    expect([near('standard'), near('steering'), near('flux-gate')]).toEqual([[lacking], [], [`${lacking}; held against that to a steering compass`]])
     const noField = aBoat({ equipment: [compass()] })
     expect(reasonsBesideLights({ ...noField, conditions: { ...noField.conditions, horizontalFieldMicroT: null } })[0]).toContain('the horizontal part of the Earth’s field')
   })

@@ -92,6 +92,7 @@ describe('range and intensity', () => {
   })
   it('are not assessed where neither is recorded', () => {
     expect(reasonsOf(boatWith(replaced({ E1: aLight('E1', 'port side', [8, 1.6, 2.5], { rangeNmi: null }) })))).toContain('E1: navigation light: its range is not recorded')
+    expect(reasonsOf(boatWith(replaced({ E1: aLight('E1', 'port side', [8, 1.6, 2.5], { arcDeg: null }) })))).toContain('E1: navigation light: the arc over which it shows is not recorded')
   })
 })
 
@@ -142,6 +143,7 @@ describe('places', () => {
   it('are not judged without the height of the gunwale or a position', () => {
     const vessel = boatWith(lightsAsTheyShould, { stability: { centreOfGravityM: null, metacentricHeightM: null, includesEquipment: null, gunwaleHeightM: null } })
     expect(reasonsOf(vessel)).toContain('Sandpiper: height of masthead light and sidelights: the height of the gunwale is not recorded')
+    expect(reasonsOf(boatWith(replaced({ E3: aLight('E3', 'masthead', null) })))).toContain('E1: navigation light: its height against the masthead light: the position of E3 is not recorded')
     expect(reasonsOf(boatWith(replaced({ E3: aLight('E3', 'masthead', null) })))).toContain('E3: navigation light: where it stands and what hides it: its position is not recorded')
   })
 })

@@ -58,6 +58,7 @@ describe('mass and moments', () => {
     const { moments } = placementOf(aBoat({ equipment: [...two, { ...mass('M3', 500, [0, 5, 0]), status: 'removed' }, mass('M4', 7, null), mass('M5', null, [0, 0, 0])] }))
     expect([moments!.parts.length, moments!.withoutPlace, moments!.withoutMassTags]).toEqual([2, [{ tag: 'M4', massKg: 7 }], ['M5']])
     expect(reasonsOf(aBoat({ equipment: [...two, mass('M4', 7, null)] }))).toContain('Sandpiper: moments of what has a mass and no position: M4')
+    expect(reasonsOf(aBoat({ equipment: [...two, mass('M4', 7, null), mass('M6', 640, null)] }))).toContain('Sandpiper: moments of what has a mass and no position: M6 and M4')
   })
   it('are nothing where no mass is recorded', () => expect(placementOf(aBoat({ equipment: [mass('M1', null, null)] })).moments).toBeNull())
 
@@ -99,6 +100,9 @@ describe('mass and moments', () => {
   it('have no heel and no shift without displacement, metacentric height, centre', () => {
     expect(reasonsOf(aBoat({ equipment: two }, { displacementKg: null })).filter(reason => reason.includes('displacement'))).toHaveLength(2)
     expect(reasonsOf(aBoat({ equipment: two }, withStability({ metacentricHeightM: null })))).toContain('Sandpiper: heel from the fit: the metacentric height is not recorded')
+    const open = 'Sandpiper: shift of the centre of gravity and heel: whether the displacement counts the fit is not recorded; it is taken to be without it'
+    expect(reasonsOf(aBoat({ equipment: two }, withStability({ includesEquipment: null })))).toContain(open)
+    expect(reasonsOf(aBoat({ equipment: two }))).not.toContain(open)
     expect(reasonsOf(aBoat({ equipment: two }, withStability({ centreOfGravityM: null })))).toContain('Sandpiper: shift of the centre of gravity: the centre of gravity of the vessel is not recorded')
     expect(placementOf(aBoat({ equipment: [mass('M4', 7, null)] })).moments!.centre.status).toBe('not computed')
   })
@@ -112,8 +116,11 @@ describe('the reference point for AIS', () => {
     expect(placementOf(aBoat({ equipment: equipment.slice(1) })).positionReferences).toEqual([])
   })
   it('is not assessed without particulars or a position', () => {
-    expect(reasonsOf(aBoat({ equipment: [ais] })).join()).toContain('no receiver of positions has a position recorded')
-    expect(reasonsOf(aBoat({ equipment: [ais] }, { beamM: null })).join()).toContain('length and beam of the vessel are not recorded')
+    expect(reasonsOf(aBoat({ equipment: [ais] })).join()).toContain('no receiver of positions is recorded')
+    expect(reasonsOf(aBoat({ equipment: [ais] }, { beamM: null })).join()).toContain('reference point for AIS: the beam of the vessel is not recorded')
+    expect(reasonsOf(aBoat({ equipment: [ais] }, { beamM: null, lengthM: null })).join()).toContain('length and beam of the vessel are not recorded')
+    const unplaced = anEquipment({ tag: 'B7', kind: 'gnss receiver' })
+    expect(reasonsOf(aBoat({ equipment: [ais, unplaced, anEquipment({ ...unplaced, tag: 'B8', positionM: [3, 0, 4] })] }))).toContain('B7: reference point for AIS: its position is not recorded')
   })
 })
 

@@ -44,9 +44,12 @@ describe('what is missing', () => {
     expect(reasonsBesideLights(aBoat({ equipment: [transducer('B3', { reads: 'below keel', offsetM: -1.3 }, {}, [6, 0, 0.2])] }))).toEqual(['B3: depth offset: the transducer is recorded above the waterline'])
     expect(reasonsBesideLights(aBoat({ equipment: [transducer('B3', { reads: 'below keel', offsetM: -1.3 }, {}, [6, 0, -2])] }))).toEqual(['B3: depth offset: the transducer is recorded deeper than the keel'])
   })
-  it('is asked for where no transducer has an offset, and not where one has', () => {
+  it('is asked for of each transducer without an offset, and of frequencies where there are two', () => {
     expect(reasonsBesideLights(aBoat({ equipment: [transducer('B3', null)] }))).toEqual(['B3: depth offset: the one that is set is not recorded'])
-    expect(reasonsBesideLights(aBoat({ equipment: [transducer('B3', null), transducer('B4', { reads: 'below keel', offsetM: -1.3 }, { frequencyKHz: 50 })] }))).toEqual([])
+    expect(reasonsBesideLights(aBoat({ equipment: [transducer('B3', null), transducer('B4', { reads: 'below keel', offsetM: -1.3 }, { frequencyKHz: 50 })] }))).toEqual(['B3: depth offset: the one that is set is not recorded'])
+    const set = { reads: 'below keel', offsetM: -1.3 } as const
+    expect(reasonsBesideLights(aBoat({ equipment: [transducer('B3', set, { frequencyKHz: null })] }))).toEqual([])
+    expect(reasonsBesideLights(aBoat({ equipment: [transducer('B3', set, { frequencyKHz: null }), transducer('B4', set, { frequencyKHz: 50 })] }))).toEqual(['B3: whether another transducer disturbs it: its frequency is not recorded'])
     expect(reasonsBesideLights(aBoat({ equipment: [anEquipment({ tag: 'B5', kind: 'transducer' })] }))).toEqual(['B5: footprint and depth offset: nothing is recorded of its beam'])
   })
 })

@@ -151,8 +151,8 @@ describe('people near a VHF antenna', () => {
   })
   it('are not assessed without gain, position or places', () => {
     const reasons = (vessel: Vessel) => reasonsOf(radioOf(vessel), 'T11')
-    expect(reasons(radioBoat({}, { gainDbi: null }))).toEqual(['exposure of people: the gain of T11 is not recorded'])
-    expect(reasons(radioBoat())).toEqual(['exposure of people: no place where people stand is recorded'])
+    expect(reasons(radioBoat({}, { gainDbi: null, lengthM: 1 }))).toEqual(['exposure of people: the gain of T11 is not recorded'])
+    expect(reasons(radioBoat({}, { lengthM: 1 }))).toEqual(['exposure of people: no place where people stand is recorded'])
     expect(reasons(radioBoat({}, {}, null))).toContain('exposure of people: its position is not recorded')
   })
 })

@@ -30,12 +30,20 @@ describe('what is hidden', () => {
   it.each([[10, 4, 3, 9], [5, 3, 1, 4], [20, 15, 5, 30]] as const)('by a plate %d m off, %d m to both sides, from %d m to %d m up, is its solid angle', (d, a, from, to) => {
     const expected = (100 * 2 * (corner(a, to, d) - corner(a, from, d))) / skySolidAngle
     const ahead = sharePercent([aStructure('S1', [d, -a, from], [d + 1e-9, a, to])])
-    expect(Math.abs(ahead - expected)).toBeLessThan(0.15)
+    expect(Math.abs(ahead - expected)).toBeLessThan(0.02)
+  })
+  // A pole thinner than two degrees, 10° to 45° high: 2·atan(0.02/1) of the horizon, (sin 45° − sin 10°)/(1 − sin 5°) of the height.
+  it.each([0, 0.1, 0.5, 3.7])('by a thin pole is its width, wherever the pole stands between whole degrees (%d°)', turnDeg => {
+    const [x, y] = [Math.cos((turnDeg * Math.PI) / 180), -Math.sin((turnDeg * Math.PI) / 180)]
+    const rise = (deg: number) => Math.tan((deg * Math.PI) / 180)
+    const share = sharePercent([aStructure('S1', [x, y - 0.02, rise(10)], [x + 1e-9, y + 0.02, rise(45)])])
+    const expected = (100 * (2 * Math.atan(0.02)) * (Math.sin(Math.PI / 4) - Math.sin(Math.PI / 18))) / (2 * Math.PI * (1 - Math.sin(Math.PI / 36)))
+    expect(Math.abs(share / expected - 1)).toBeLessThan(0.06)
   })
   // A box straight overhead: four times the corner of its underside.
   it('by a roof overhead is its solid angle', () => {
     const expected = (100 * 4 * corner(2, 2, 3)) / skySolidAngle
-    expect(Math.abs(sharePercent([aStructure('S1', [-2, -2, 3], [2, 2, 3.001])]) - expected)).toBeLessThan(0.1)
+    expect(Math.abs(sharePercent([aStructure('S1', [-2, -2, 3], [2, 2, 3.001])]) - expected)).toBeLessThan(0.02)
   })
   it('is named by its sector, clockwise from the bow', () => {
     // 45° to both sides of the bow; abeam to starboard (y below zero) 45° to 135°

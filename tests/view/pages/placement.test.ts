@@ -124,7 +124,7 @@ describe('pages of items', () => {
     const facts = (tag: string) => placementFacts(contextOf(boat), boat.equipment.find(item => item.tag === tag)!).map(({ label, value }) => `${label}: ${value.join('')}`.replaceAll('\u00A0', ' '))
     expect(facts('P1')).toEqual(['Compass safe distance: 1.00 m to a standard compass, 0.60 m to a steering compass'])
     expect(facts('E3')).toEqual(['Navigation light: masthead light, 6.0 NM, 225.0 °'])
-    expect(facts('B3')).toEqual(['Transducer: 200 kHz, 600 W, 20.0 ° beam, 60.0 ° across', 'Depth offset set: 0.60 m, for depth below keel'])
+    expect(facts('B3')).toEqual(['Transducer: 200 kHz, 600 W, 20.0 ° beam, 60.0 ° across, 0.50 m blind', 'Depth offset set: 0.60 m, for depth below keel'])
   })
   it('give mass and position of a battery too', () => {
     const page = equipmentPages(contextOf(aVessel({ batteries: [aBattery({ tag: 'G1', massKg: 60, positionM: [4, 0.5, 0.2] })] }))).find(({ key }) => key.endsWith('g1'))!

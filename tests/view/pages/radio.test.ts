@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { radioFacts } from '../../../src/view/pages/radio/item-facts.js'
 import { radioPages } from '../../../src/view/pages/radio/radio.view.js'
 import { aPlace, aStructure, aTransmitter, coax, gnss, radio, radioBoat, scanner, stated, whip } from '../../calculate/radio/support.js'
+import { plainText } from '../../../src/view/tables.js'
 import { aMeasurement, anEquipment, aVessel } from '../../support/vessel-builder.js'
 import { contextOf, tableIn, tablesOf, wordsOn, workingsOf } from './support.js'
 
@@ -54,6 +56,10 @@ describe('the page', () => {
     expect(words).toMatch(/T11 Whip B5 GNSS \| 1\.00 m common practice kept \| 1\.00 m \| 2\.00 m \| 2\.24 m/)
     expect(words).toMatch(/B1 Scanner T11 Whip \| 1\.00 m common practice kept \| 2\.00 m \| 0\.00 m \| 2\.00 m/)
   })
+  it('prints the positions and gains that all of that comes from', () => {
+    expect(words).toMatch(/T11 Whip \| 4\.00 m \| 0\.00 m \| 4\.00 m to 6\.00 m \| 3\.0 dBi/)
+    expect(words).toMatch(/B1 Scanner \| 4\.00 m \| 2\.00 m \| 5\.00 m \| 27\.0 dBi/)
+  })
   it('says what stands in the beam', () => {
     expect(words).toMatch(/T11 Whip \| in the beam \| 2\.00 m \| level/)
     expect(words).toMatch(/H1 Place H1 \| in the beam \| 1\.00 m \| 11\.3 ° down/)
@@ -74,7 +80,7 @@ describe('the page', () => {
   })
   it('says how much of the sky is hidden, where, and by what', () => {
     // From 3 m forward and 2 m up the deckhouse begins 1 m ahead, 1 m higher, 2 m to both sides: 63.4°, up to 45°
-    expect(words).toMatch(/B5 \| 297° to 63° \| 45\.0 ° \| S1 Structure S1 \| \d+\.\d %/)
+    expect(words).toMatch(/B5 \| 296\.6 ° to 63\.4 ° \| 45\.0 ° \| S1 Structure S1 \| \d+\.\d %/)
   })
   it('says what a reading means at the antenna', () => {
     // RL 20.83 − 2 · 2.6 = 15.63 dB: 1.397; on the limit 13.98 + 5.2 = 19.18 dB: 1.247
@@ -107,5 +113,18 @@ describe('what is not assessed', () => {
     expect(silent).toMatch(/T11 .* \| not assessed \| not assessed: the gain of T11 is not recorded/)
     expect(silent).toContain('exposure of people: the gain of T11 is not recorded')
     expect(silent).not.toContain('kept')
+  })
+})
+
+describe('pages of items', () => {
+  const factsOn = (item: Parameters<typeof radioFacts>[1]) => radioFacts(contextOf(vessel), item).map(({ label, value }) => `${label}: ${plainText(value)}`)
+  it('say what they send, how their antenna is and what is lost between connectors', () => {
+    expect(factsOn(radio('T1', { transmitters: [aTransmitter({ dutyPercent: 50 })] }))).toEqual(['Sends: VHF voice 25\u00A0W, 156.8\u00A0MHz, 50\u00A0% of the time, at connector antenna'])
+    expect(factsOn(whip('T11', null, { lengthM: 2, vswrFactor: 1.5, clearanceM: 0.4 }))).toEqual(['Antenna: 3\u00A0dBi gain, 156\u00A0MHz to 163\u00A0MHz, 2.00\u00A0m long above its position, standing wave ratio at most 1.500, 0.40\u00A0m from other antennas asked for'])
+    expect(factsOn(splitter)).toEqual(['Loss between connectors: antenna and vhf 0.50\u00A0dB, antenna and ais 1.00\u00A0dB'])
+    expect(factsOn(scanner('B1', null, { safeDistanceM: 0.5 }))).toEqual([
+      'Radar: 9410\u00A0MHz, 4000\u00A0W peak, 0.7\u00A0µs pulse, 600\u00A0Hz repetition, 27\u00A0dBi gain', 'Its beam: 4\u00A0° wide, 25\u00A0° high', 'People keep: 0.50\u00A0m by its maker',
+    ])
+    expect(factsOn(gnss('B5'))).toEqual([])
   })
 })

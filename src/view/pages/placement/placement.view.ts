@@ -5,7 +5,7 @@ import { say } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
 import { fixedPages } from '../../site-map.js'
 import { byTag, tableOf } from '../../tables.js'
-import { muted } from '../../text.js'
+import { lineBreak, muted } from '../../text.js'
 import type { Block, Page, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 import { foundBlocks } from '../found-blocks.js'
@@ -43,7 +43,7 @@ function referenceBlocks(context: ViewContext): readonly Block[] {
   const references = context.results.placement.positionReferences.toSorted(byTag)
   if (references.length === 0) return []
   const side = (of: 'bowM' | 'sternM' | 'portM' | 'starboardM') => ({ dimensions }: PositionReference): Text =>
-    (dimensions.status === 'computed' ? [say(of, dimensions.output[of], context.vessel)] : [muted('–')])
+    (dimensions.status === 'computed' ? [`${Math.round(dimensions.output[of])}\u00A0m`, lineBreak, muted(say(of, dimensions.output[of], context.vessel))] : [muted('–')])
   return [
     { is: 'heading', text: 'Reference point for AIS', anchor: 'ais-reference' },
     { is: 'paragraph', text: ['An AIS transceiver is told how far the antenna it takes its position from is from the ends and sides of the boat. To be set, in whole metres, for the one that is connected to it:'] },

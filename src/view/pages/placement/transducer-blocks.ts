@@ -106,6 +106,6 @@ function footprintTable(context: ViewContext, transducers: readonly TransducerPl
         cell: ({ footprints }: TransducerPlacement) => wideText(context, footprints[i]!.along, footprints[i]!.across),
       })),
     ],
-    note: ['Depth below the transducer. What is shown is the shallowest spot in the footprint.'],
+    note: ['Depth below the transducer, for a beam that looks straight down; what is shown is the shallowest spot in the footprint. Of a transducer that looks ahead or to the side it is the width of the beam at that distance.'],
   })
 }

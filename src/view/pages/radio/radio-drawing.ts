@@ -4,7 +4,10 @@ import { mPerFt } from '../../../units/convert.js'
 import { say } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
 import { antennaPlan, type PlanMark } from '../../drawings/antenna-plan.js'
-import { joined } from '../../text.js'
+import { fixedPages } from '../../site-map.js'
+import { sayOrDash } from '../../say.js'
+import { byTag, tableOf } from '../../tables.js'
+import { joined, linkTo } from '../../text.js'
 import type { Block, Text } from '../../view-model.js'
 
 /** A thing in the boat's three directions, of which a drawing shows two. */
@@ -41,7 +44,33 @@ export function drawingBlocks(context: ViewContext): readonly Block[] {
       is: 'paragraph',
       text: ['Blue: antennas. Red: radar scanners, their beam shaded. Brown dashes: how near people may come to what transmits. Grey: structures. True to scale; heights above the waterline. Each drawing leaves one direction out: what looks near may stand apart across or along the boat, so the distances are in the tables.'],
     },
+    ...standingTable(context),
   ]
+}
+
+/** The figures that distances, angles and heights come from. */
+function standingTable(context: ViewContext): readonly Block[] {
+  const { results: { radio: { antennas, radars } }, vessel: { structures, standingPlaces } } = context
+  const scanners = radars.flatMap(({ tag }) => context.lookup.equipment.get(tag) ?? []).flatMap(({ tag, positionM, radar }) =>
+    (positionM === null ? [] : [{ tag, forwardM: positionM[0], toPortM: positionM[1], footM: positionM[2], topM: positionM[2], gainDbi: radar?.gainDbi ?? null }]))
+  const placed = antennas.flatMap(({ tag, part }) => (part === null ? [] : [{ tag, ...part, gainDbi: context.lookup.equipment.get(tag)?.antenna?.gainDbi ?? null }]))
+  const position = (valueM: number): string => say('positionM', valueM, context.vessel)
+  return [tableOf([...placed, ...scanners].toSorted(byTag), {
+    id: 'radio-positions',
+    caption: 'Positions and gains, as recorded',
+    empty: 'No antenna has a position recorded.',
+    columns: [
+      { title: 'Antenna', width: 'text', cell: ({ tag }) => context.named(tag) },
+      { title: 'Forward', width: 'number', cell: ({ forwardM }) => [position(forwardM)] },
+      { title: 'To port', width: 'number', cell: ({ toPortM }) => [position(toPortM)] },
+      { title: 'Up', width: 'short', cell: ({ footM, topM }) => [topM > footM ? `${position(footM)} to ${position(topM)}` : position(footM)] },
+      { title: 'Gain', width: 'number', cell: ({ gainDbi }) => sayOrDash('gainDbi', gainDbi, context.vessel) },
+    ],
+    note: [
+      'Forward of the transom, to port of the centreline, above the waterline. A whip radiates from its mount to its top. Of a radar scanner its middle counts; what its arm sweeps is not counted.',
+      ...(structures.length + standingPlaces.length === 0 ? [] : [' Structures and places of people, with their positions, are under ', linkTo(fixedPages.placement, 'Placement'), '.']),
+    ],
+  })]
 }
 
 const keepFrom = ({ results }: ViewContext, tag: string): number | null => results.radio.exposures.find(exposure => exposure.tag === tag)?.deciding?.value ?? null

@@ -11,7 +11,7 @@ import type { Block, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 
 export function exposureBlocks(context: ViewContext): readonly Block[] {
-  const { exposures } = context.results.radio
+  const { results: { radio: { exposures } }, vessel } = context
   if (exposures.length === 0) return []
   return [
     { is: 'heading', text: 'People near antennas', anchor: 'exposure' },
@@ -30,7 +30,7 @@ export function exposureBlocks(context: ViewContext): readonly Block[] {
         { title: 'Keep', width: 'number', cell: exposure => keepText(context, exposure) },
         { title: 'Nearest person', width: 'text', cell: exposure => nearestText(context, exposure) },
       ],
-      note: ['Rounded up. Nearest person: from any part of a person standing there, feet to head, to the nearest part of the antenna; of a radar whose maker states no distance, people clear of its beam do not count.'],
+      note: [`Rounded up to ${vessel.units === 'us' ? 'the next 10 cm, in feet to a tenth' : 'the next 10 cm'}; a maker’s distance as he states it, which of a radar mostly holds for a beam that turns: for a beam at rest see the table below. Nearest person: from any part of a person standing there, feet to head, to the nearest part of the antenna; of a radar whose maker states no distance, people clear of its beam do not count.`],
     }),
     limitTable(context, exposures),
   ]
@@ -61,7 +61,7 @@ const limitTable = (context: ViewContext, exposures: readonly Exposure[]): Table
     { title: 'Without a break', width: 'number', cell: ({ of, steady }) => [...distanceText(context, steady), ...(of === 'radar' ? [lineBreak, muted('beam at rest')] : [])] },
     { title: 'As a rule', width: 'number', cell: ({ of, dutyPercent, usual }) => [...distanceText(context, usual), ...(usual === null ? [] : [lineBreak, muted(of === 'radar' ? 'turning' : `sending ${sayForWorking('dutyPercent', dutyPercent)} of the time`)])] },
   ],
-  note: [`Rounded up. ${[...new Set(exposures.flatMap(({ distances }) => distances.map(({ limit }) => cite(limit.citation))))].join('; ')}. A voice radio sends half of the time (${cite(voiceDuty.citation)}).`],
+  note: [`Rounded up to ${context.vessel.units === 'us' ? 'a tenth of a foot' : 'the next centimetre'}; the radiated power is in the sums at the end of the page. ${[...new Set(exposures.flatMap(({ distances }) => distances.map(({ limit }) => cite(limit.citation))))].join('; ')}. A voice radio sends half of the time (${cite(voiceDuty.citation)}).`],
 })
 
 export const exposureWorkings = (context: ViewContext): readonly Block[] => context.results.radio.exposures.flatMap(({ tag, of, distances: [first], meanPower, radiated, rotating, lossTakenOff }) => [

@@ -36,7 +36,7 @@ export function skyBlocks(context: ViewContext): readonly Block[] {
       empty: '',
       columns: [
         { title: 'Antenna', width: 'tag', cell: ({ tag }) => [context.tag(tag)] },
-        { title: 'Clockwise from the bow', width: 'short', cell: ({ fromDeg, toDeg }) => [`${Math.round(fromDeg)}° to ${Math.round(toDeg)}°`] },
+        { title: 'Clockwise from the bow', width: 'short', cell: ({ fromDeg, toDeg }) => [`${say('bearingDeg', fromDeg)} to ${say('bearingDeg', toDeg)}`] },
         { title: 'Up to', width: 'number', cell: ({ highestElevationDeg }) => [say('highestElevationDeg', highestElevationDeg)] },
         { title: 'By', width: 'text', cell: ({ structureTags }) => joined(structureTags.map(context.named)) },
         { title: 'Of the sky', width: 'number', cell: ({ blockedPercent }) => [say('blockedPercent', blockedPercent)] },
@@ -46,7 +46,7 @@ export function skyBlocks(context: ViewContext): readonly Block[] {
 }
 
 export const skyWorkings = (context: ViewContext): readonly Block[] => context.results.radio.skies.flatMap(({ tag, example }) =>
-  (example === null ? [] : [workingOf(context, `Sky hidden from ${tag} at ${example.bearingDeg}° from the bow, one degree of the sum`, example.outcome)]))
+  (example === null ? [] : [workingOf(context, `Sky hidden from ${tag} at ${example.bearingDeg}° from the bow, one step of the sum`, example.outcome)]))
 
 function planningText({ vessel }: ViewContext, { comparison, gap }: SkyView): Text {
   if (comparison === null) return [muted(gap ?? '')]

@@ -58,7 +58,7 @@ function summaryBlocks(context: ViewContext): readonly Block[] {
     context.tag(tag), ` ${joinedRange(to.flatMap(({ outcome }) => (outcome.status === 'computed' ? [outcome.output.rangeNmi] : [])))}`,
   ])
   const keep = exposures.flatMap(({ tag, deciding, people }): readonly Text[] => (deciding === null ? []
-    : [[...context.named(tag), `: ${sayRoundedUp(deciding.value, context.vessel)}`, people.some(({ tooNear }) => tooNear) ? '; somebody can stand nearer' : '']]))
+    : [[...context.named(tag), `: ${sayRoundedUp(deciding.value, context.vessel)}${deciding.citation.source === 'makers-data' ? ' by its maker' : ''}`, people.some(({ tooNear }) => tooNear) ? '; somebody can stand nearer' : '']]))
   const close = separations.filter(({ comparison }) => !comparison.within).map(({ aTag, bTag }): Text => [context.tag(aTag), ' and ', context.tag(bTag)])
   const sky = skies.flatMap(({ tag, blockedPercent }): readonly Text[] => (blockedPercent === null ? [] : [[context.tag(tag), ` ${say('blockedPercent', blockedPercent)} hidden`]]))
   const entry = (label: string, parts: readonly Text[]) => (parts.length === 0 ? [] : [{ label, value: joined(parts, '; ') }])
