@@ -200,6 +200,10 @@ describe('does not take what is not known for a fit', () => {
       verdict: 'not assessed', reasons: [expect.stringContaining('no zone is recorded for X1')],
     })
   })
+  it('a drop cable of what hangs there', () => {
+    const bare = boat({ canBuses: [bus({ backbone: bus().backbone.map(part => (part.kind === 'tee' && part.deviceTag === 'P2' ? { ...part, dropCableTag: null } : part)) })] })
+    expect(first(bare)).toEqual({ verdict: 'not assessed', reasons: ['no drop cable is recorded for P2'] })
+  })
   it('a part that nothing feeds', () => {
     const cut = boat({ canBuses: [bus({ backbone: [terminator('R1'), insertion, isolator('I1'), tee('X1', 'helm'), terminator('R2')] })] })
     expect(first(cut)).toMatchObject({ verdict: 'not assessed', reasons: [expect.stringContaining('no power insertion')] })
