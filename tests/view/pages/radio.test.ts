@@ -117,7 +117,7 @@ describe('what is not assessed', () => {
 })
 
 it('names what is not held against a limit that has no value there', () => {
-  const noValue = 'this program has no values of ICNIRP 2020: K4 is not held against them'
+  const noValue = 'no values of ICNIRP 2020 are tabulated: K4 is not held against them'
   const pageAt = (frequencyMHz: number) => wordsOn(pageOf(aVessel({ equipment: [{ ...whip('K4', [1, 0, 2], { fromMHz: 1, toMHz: 9000 }), transmitters: [aTransmitter({ terminal: null, frequencyMHz })] }] })))
   expect([pageAt(847).includes(noValue), pageAt(2400).includes(noValue)]).toEqual([true, false])
 })

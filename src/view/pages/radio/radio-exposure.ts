@@ -68,7 +68,7 @@ const limitTable = (context: ViewContext, exposures: readonly Exposure[]): Table
 /** What is not in the table is named, so that its absence is no pass. */
 function withoutRow(exposures: readonly Exposure[]): string {
   const tags = exposures.filter(({ distances }) => distances.length > 0 && !distances.some(({ limit }) => limit.citation.source === 'icnirp-2020')).map(({ tag }) => tag)
-  return tags.length === 0 ? '' : ` Between 400 MHz and 2 GHz this program has no values of ICNIRP 2020: ${inWords(tags)} ${tags.length === 1 ? 'is' : 'are'} not held against them.`
+  return tags.length === 0 ? '' : ` Between 400 MHz and 2 GHz no values of ICNIRP 2020 are tabulated: ${inWords(tags)} ${tags.length === 1 ? 'is' : 'are'} not held against them.`
 }
 
 export const exposureWorkings = (context: ViewContext): readonly Block[] => context.results.radio.exposures.flatMap(({ tag, of, distances: [first], meanPower, radiated, rotating, lossTakenOff }) => [
