@@ -112,9 +112,9 @@ const domains: readonly Domain[] = [
   { of: 'canBus', id: 'can-bus', title: 'CAN buses', subject: 'thing', needs: 'Record the backbone with its cables and their kind, the load equivalency number of each device, and what it sends.' },
   { of: 'serial', id: 'serial', title: 'Serial links', subject: 'thing', needs: 'Record the rate of the link and the sentences that its talker sends.' },
   { of: 'ethernet', id: 'ethernet', title: 'Ethernet', subject: 'thing', needs: 'Record the ports with speed and power class, the power budget of the switches, addresses, and the streams of cameras, radar and sonar.' },
-  { of: 'radio', id: 'radio', title: 'Radio and antennas', subject: 'thing', needs: 'Record transmitters, antennas with gain and position, and the kind and length of their cables.' },
+  { of: 'radio', id: 'radio', title: 'Radio and antennas', subject: 'thing', needs: 'Record transmitters, antennas with gain, length and position, the kind and length of their cables, radars with their beam and pulses, structures, and the places of people.' },
   { of: 'placement', id: 'placement', title: 'Placement', subject: 'thing', needs: 'Record positions, compass safe distances, lights, transducers, structures, and the particulars of the vessel.' },
-  { of: 'identifiers', id: 'identifiers', title: 'Identifiers', subject: 'thing', needs: 'Record MMSI, call sign, hull identification and the identities of the beacons.' },
+  { of: 'identifiers', id: 'identifiers', title: 'Identifiers', subject: 'thing', needs: 'Record MMSI, call sign, flag, hull identification, year of build, the identities of the beacons, and the MMSI that is set in each radio.' },
   { of: 'configuration', id: 'configuration', title: 'Configuration record', subject: 'thing', needs: 'Record software versions and the settings that a replacement needs.' },
 ]
 

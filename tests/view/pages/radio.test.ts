@@ -116,6 +116,12 @@ describe('what is not assessed', () => {
   })
 })
 
+it('names what is not held against a limit that has no value there', () => {
+  const noValue = 'no values of ICNIRP 2020 are tabulated: K4 is not held against them'
+  const pageAt = (frequencyMHz: number) => wordsOn(pageOf(aVessel({ equipment: [{ ...whip('K4', [1, 0, 2], { fromMHz: 1, toMHz: 9000 }), transmitters: [aTransmitter({ terminal: null, frequencyMHz })] }] })))
+  expect([pageAt(847).includes(noValue), pageAt(2400).includes(noValue)]).toEqual([true, false])
+})
+
 describe('pages of items', () => {
   const factsOn = (item: Parameters<typeof radioFacts>[1]) => radioFacts(contextOf(vessel), item).map(({ label, value }) => `${label}: ${plainText(value)}`)
   it('say what they send, how their antenna is and what is lost between connectors', () => {

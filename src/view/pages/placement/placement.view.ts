@@ -58,6 +58,7 @@ function referenceBlocks(context: ViewContext): readonly Block[] {
         { title: 'C, port', width: 'number', cell: side('portM') },
         { title: 'D, starboard', width: 'number', cell: side('starboardM') },
       ],
+      note: ['Whole metres first, each rounded by itself, so that a pair can miss length or beam by a metre; below them the distances as they are.'],
     }),
     workingOf(context, `Reference point ${references[0]!.tag}`, references[0]!.dimensions),
   ]

@@ -1,4 +1,5 @@
 /** Where people must not be while something transmits. */
+import { inWords } from '../../../findings/words.js'
 import { cite } from '../../../references/bibliography.js'
 import type { Exposure, ExposureOutcome } from '../../../model/results/radio.js'
 import { voiceDuty } from '../../../references/tables/exposure-limits.js'
@@ -61,8 +62,14 @@ const limitTable = (context: ViewContext, exposures: readonly Exposure[]): Table
     { title: 'Without a break', width: 'number', cell: ({ of, steady }) => [...distanceText(context, steady), ...(of === 'radar' ? [lineBreak, muted('beam at rest')] : [])] },
     { title: 'As a rule', width: 'number', cell: ({ of, dutyPercent, usual }) => [...distanceText(context, usual), ...(usual === null ? [] : [lineBreak, muted(of === 'radar' ? 'turning' : `sending ${sayForWorking('dutyPercent', dutyPercent)} of the time`)])] },
   ],
-  note: [`Rounded up to ${context.vessel.units === 'us' ? 'a tenth of a foot' : 'the next centimetre'}; the radiated power is in the sums at the end of the page. ${[...new Set(exposures.flatMap(({ distances }) => distances.map(({ limit }) => cite(limit.citation))))].join('; ')}. A voice radio sends half of the time (${cite(voiceDuty.citation)}).`],
+  note: [`Rounded up to ${context.vessel.units === 'us' ? 'a tenth of a foot' : 'the next centimetre'}; the radiated power is in the sums at the end of the page. ${[...new Set(exposures.flatMap(({ distances }) => distances.map(({ limit }) => cite(limit.citation))))].join('; ')}. A voice radio sends half of the time (${cite(voiceDuty.citation)}).${withoutRow(exposures)}`],
 })
+
+/** What is not in the table is named, so that its absence is no pass. */
+function withoutRow(exposures: readonly Exposure[]): string {
+  const tags = exposures.filter(({ distances }) => distances.length > 0 && !distances.some(({ limit }) => limit.citation.source === 'icnirp-2020')).map(({ tag }) => tag)
+  return tags.length === 0 ? '' : ` Between 400 MHz and 2 GHz no values of ICNIRP 2020 are tabulated: ${inWords(tags)} ${tags.length === 1 ? 'is' : 'are'} not held against them.`
+}
 
 export const exposureWorkings = (context: ViewContext): readonly Block[] => context.results.radio.exposures.flatMap(({ tag, of, distances: [first], meanPower, radiated, rotating, lossTakenOff }) => [
   ...(meanPower === null ? [] : [workingOf(context, `Mean power of ${tag}`, meanPower)]),
