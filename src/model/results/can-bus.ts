@@ -122,6 +122,8 @@ export interface Insertion {
   readonly nominalVoltageV: number | null
   /** What the circuit loses up to here; null where a voltage is given, or where it is not known. */
   readonly feedDropV: number | null
+  /** Of its circuit up to the source, out and back: what it loses more with each ampere that is added. Null as the drop. */
+  readonly feedResistanceOhm: number | null
   readonly regulated: boolean
   readonly highest: Comparison | null
   readonly missing: string | null
