@@ -14,6 +14,8 @@ export interface CanBusResults {
 export interface BusResult {
   readonly bus: CanBus
   readonly backbone: Backbone
+  /** Cables that do not end where the backbone has them, or that it leaves out, in words. */
+  readonly disorders: readonly string[]
   readonly lengths: BusLengths
   readonly termination: BusTermination
   readonly supply: BusSupply
