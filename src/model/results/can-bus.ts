@@ -237,8 +237,6 @@ export interface BusReading {
   readonly quantity: 'resistanceOhm' | 'busLoadPercent' | 'voltageV'
   readonly measured: number
   readonly calculated: number | null
-  /** Of a voltage: what is left by the sum, from which source voltage, and what was at the source at the reading. */
-  readonly from: { readonly leftV: number; readonly nominalVoltageV: number | null; readonly sourceVoltageV: number | null } | null
   /** Against what a device needs, and against what was calculated; none where nothing can be said. */
   readonly limits: readonly Comparison[]
   readonly tolerances: readonly Comparison[]
