@@ -24,7 +24,7 @@ export function canBusPass(vessel: Vessel, _basis: Basis, before: Upstream): Can
   return {
     byBus: new Map(results.map(result => [result.bus.tag, result])),
     notAssessed: results.flatMap(gapsOf),
-    findings: [...results.flatMap(result => [...findingsOf(before, result), ...orderFindings(vessel, result)]), ...alikeFindings(results)],
+    findings: [...results.flatMap(result => [...findingsOf(before, result), ...orderFindings(result)]), ...alikeFindings(results)],
   }
 }
 
@@ -35,6 +35,7 @@ function resultOf(vessel: Vessel, before: Upstream, { bus, backbone }: BusWithBa
   const load = busLoadOf(bus, backbone, traffic)
   return {
     bus, backbone, lengths, termination, supply, load,
+    disorders: disordersOf(vessel, { bus, backbone }),
     alike: alikeSenders(bus, traffic.messages),
     room: roomOf(backbone, lengths, supply, load),
     readings: readingsOf(vessel, { bus, backbone, termination, supply, load }),
@@ -51,10 +52,10 @@ function gapsOf({ bus, lengths, supply, load, termination, readings }: BusResult
   return [...new Set(reasons)].map(reason => ({ subjectTag: bus.tag, reason }))
 }
 
-function orderFindings(vessel: Vessel, result: BusResult): readonly Finding[] {
-  const disorders = disordersOf(vessel, result)
-  const subject = { kind: 'CAN bus', id: result.bus.tag }
-  return disorders.length === 0 ? [] : [find(cableNotAsEntered, { subject, field: null, evidence: { cableCount: disorders.length }, limit: null, context: { words: disorders.slice(0, 3).join('; ') + (disorders.length > 3 ? `; and ${disorders.length - 3} more` : '') } })]
+function orderFindings({ bus, disorders }: BusResult): readonly Finding[] {
+  const subject = { kind: 'CAN bus', id: bus.tag }
+  const words = [...disorders.slice(0, 3), ...(disorders.length > 3 ? [`and ${disorders.length - 3} more`] : [])].join('; ')
+  return disorders.length === 0 ? [] : [find(cableNotAsEntered, { subject, field: null, evidence: { cableCount: disorders.length }, limit: null, context: { words } })]
 }
 
 /** A pair that bridges join meets on several buses, and is named once. */

@@ -11,7 +11,7 @@ const wholeUnits = (units: number): number => Math.max(0, Math.floor(Number(unit
  * Largest load equivalency number that one more device may have so that a voltage stays within its limit.
  *
  * Formula   N = ⌊ΔU / (0.05 R)⌋
- * Units     ΔU voltage left [V], R out and back of what both share on the way from the insertion [Ω]; N
+ * Units     ΔU voltage left [V], R out and back of what both share [Ω]: along the backbone for a drop there, from the source on for a voltage that arrives; N
  * Source    circuit-theory; bus-cable-guides for the unit
  */
 export function lenByVoltage({ marginV, resistanceOhm }: LenByVoltageInput): LenLeftOutput {
@@ -24,7 +24,7 @@ export const lenByVoltageMethod: Method<LenByVoltageInput, LenLeftOutput> = {
   formula: String.raw`N = \left\lfloor \frac{\Delta U}{0.05\,R} \right\rfloor`,
   symbols: { marginV: String.raw`\Delta U`, resistanceOhm: 'R', lenLeftNumber: 'N' },
   citations: [{ source: 'circuit-theory', place: 'Ohm’s law' }, lenCitation],
-  assumes: ['The voltage at the insertion stays as it is.', 'Below zero there is no room.'],
+  assumes: ['The voltage at the source stays as it is.', 'A limit on the drop of the backbone counts from the power insertion; one on what arrives at a device from the source, with the circuit between.', 'Below zero there is no room.'],
   compute: lenByVoltage,
   notApplicable: q => (q.resistanceOhm > 0 ? null : 'nothing is shared on the way'),
   checks: [

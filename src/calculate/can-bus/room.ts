@@ -28,13 +28,16 @@ function roomAt(section: SolvedSection, tee: TeeSupply, free: boolean): TeeRoom 
 }
 const unitsIn = ({ by }: Left): number => by.output.lenLeftNumber
 
-function byVoltage({ tees }: SolvedSection, tee: TeeSupply): readonly Left[] {
+/** What is lost along the backbone starts at the insertion; what arrives at a device falls by what the circuit before it loses more as well. */
+function byVoltage({ tees, insertion }: SolvedSection, tee: TeeSupply): readonly Left[] {
+  const feedOhm = insertion.feedResistanceOhm ?? 0
   const along = tees.filter(({ side }) => side === tee.side)
+  const sharedOhm = (other: (typeof tees)[number]): number => (other.side === tee.side ? shared(tee, other) : 0)
   const newDropOhm = (2 * newDrop.lengthM * busCables[newDrop.cable].resistanceOhmPerKm) / 1000
   return [
     ...along.flatMap(other => voltageLeft(other.drop.margin, shared(tee, other), `voltage drop to ${other.tag}`)),
-    ...along.flatMap(({ device, ...other }) => (device === null ? [] : voltageLeft(device.lowest.margin, shared(tee, other), `voltage at ${device.tag}`))),
-    ...(tee.voltageV === null ? [] : voltageLeft(tee.voltageV - lowestDeviceV.value, tee.loopResistanceOhm + newDropOhm, 'voltage at the new device')),
+    ...tees.flatMap(other => (other.device === null ? [] : voltageLeft(other.device.lowest.margin, feedOhm + sharedOhm(other), `voltage at ${other.device.tag}`))),
+    ...(tee.voltageV === null ? [] : voltageLeft(tee.voltageV - lowestDeviceV.value, feedOhm + tee.loopResistanceOhm + newDropOhm, 'voltage at the new device')),
   ]
 }
 

@@ -14,6 +14,8 @@ export interface CanBusResults {
 export interface BusResult {
   readonly bus: CanBus
   readonly backbone: Backbone
+  /** Cables that do not end where the backbone has them, or that it leaves out, in words. */
+  readonly disorders: readonly string[]
   readonly lengths: BusLengths
   readonly termination: BusTermination
   readonly supply: BusSupply
@@ -122,6 +124,8 @@ export interface Insertion {
   readonly nominalVoltageV: number | null
   /** What the circuit loses up to here; null where a voltage is given, or where it is not known. */
   readonly feedDropV: number | null
+  /** Of its circuit up to the source, out and back: what it loses more with each ampere that is added. Null as the drop. */
+  readonly feedResistanceOhm: number | null
   readonly regulated: boolean
   readonly highest: Comparison | null
   readonly missing: string | null

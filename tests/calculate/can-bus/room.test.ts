@@ -54,6 +54,36 @@ describe('room at a tee', () => {
     expect(room.tees.map(({ lenLeftNumber }) => lenLeftNumber)).toEqual([20, 20])
     expect(room).toMatchObject({ freeTeeTags: ['X1'], devicesLeft: 49, dropsLeftM: 77 })
   })
+  it('by hand: what two tees share is the way to the nearer one, whichever of them is the new device’s', () => {
+    // Drop to X2: 2 · 0.057 · 20 · 0.5 = 1.14 V, 0.36 V left. At X1 over 1.14 Ω: 0.36 / 0.057 = 6.3; at X2 over 2.28 Ω: 3.2.
+    const far = busIn(busBoat({ along: ends(power('X0'), 10, '', 10, 'P2'), devices: { P2: { len: 10, drop: 1 } } }))
+    expect(far.room.tees.map(({ governed }) => [governed!.words, governed!.by.output.lenLeftNumber])).toEqual([['voltage drop to X2', 6], ['voltage drop to X2', 3]])
+    // At P1: 10 − 2 · 0.057 · 10 · 0.5 − 2 · 0.057 · 6 · 0.5 = 9.088 V, 0.088 V left over the 1.14 Ω up to X1, also for a device at X2.
+    const near = busIn(busBoat({ along: ends(power('X0', { supplyVoltageV: 10, circuitTag: null }), 10, 'P1', 10, ''), devices: { P1: { len: 10, drop: 6 } } }))
+    expect(near.room.tees.map(({ governed }) => [governed!.words, governed!.by.output.lenLeftNumber])).toEqual([['voltage at P1', 1], ['voltage at P1', 1]])
+  })
+  it('by hand: what the circuit before the insertion loses more counts where a voltage arrives', () => {
+    // F1 runs 3 A through 150 m of cable; what it loses is asked of the result, the rest is Ohm’s law.
+    const given: GivenBus = { along: ends('P1', power('X0'), ''), devices: { P1: { len: 4, drop: 1 } }, ratingA: 10 }
+    const boat = busBoat(given)
+    const { supply, room } = busIn({ ...boat, cables: boat.cables.map(cable => (cable.tag === 'W-F1' ? { ...cable, lengthM: 150 } : cable)) })
+    const { insertion } = supply.sections[0]!.solved!
+    const feedOhm = insertion.feedDropV! / 3
+    expect(feedOhm).toBeGreaterThan(0.04)
+    expect(insertion.feedResistanceOhm).toBeCloseTo(feedOhm, 9)
+    // A new device at X2: 12 V less the feed less 9 V, over the feed and its own drop of 2 · 0.057 · 6 = 0.684 Ω.
+    const fits = Math.floor((12 - insertion.feedDropV! - 9) / (0.05 * (feedOhm + 0.684)))
+    expect(room.tees[1]!.governed).toMatchObject({ words: 'voltage at the new device', by: { output: { lenLeftNumber: fits } } })
+    expect(fits).toBeLessThan(Math.floor((12 - insertion.feedDropV! - 9) / (0.05 * 0.684)))
+  })
+  it('by hand: and takes it from a device on the other side as well', () => {
+    // P1 by 12 m of light cable loses 2 · 0.057 · 12 · 1 = 1.368 V of its own; only the circuit is shared with X2.
+    const boat = busBoat({ along: ends('P1', power('X0'), ''), devices: { P1: { len: 20, drop: 12 } }, ratingA: 10 })
+    const { supply, room } = busIn({ ...boat, cables: boat.cables.map(cable => (cable.tag === 'W-F1' ? { ...cable, lengthM: 700 } : cable)) })
+    const { feedDropV } = supply.sections[0]!.solved!.insertion
+    const fits = Math.floor((12 - feedDropV! - 1.368 - 9) / (0.05 * (feedDropV! / 3)))
+    expect(room.tees[1]!.governed).toMatchObject({ words: 'voltage at P1', by: { output: { lenLeftNumber: fits } } })
+  })
   it('by hand: current in light cable behind heavy cable, with 55 LEN beyond both', () => {
     // 3 A − 2.75 A in W2: LEN 5. Before it 8 A − 2.75 A, 105, in W1 and in the fuse; a new device there has
     // (12 − 9 − 2 · 0.0132 · 0.1 · 2.75) / (0.05 · (0.00264 + 2 · 0.057 · 6)) = 87.2.

@@ -117,6 +117,10 @@ describe('a CAN bus that is not in order', () => {
     expect(fact(joined('j1939'), 'Joined by')).toBe('K1 to N2: a bus of another kind; what it sends on each is among the messages')
   })
   it('with nothing on it makes a page all the same', () => expect(() => wordsOn(pageOf(busBoat({ along: [] })))).not.toThrow())
+  it('is not within limits where its cables are others than the backbone has', () => {
+    const moved = { ...good, cables: good.cables.map(cable => (cable.tag === 'W1' ? { ...cable, from: { ...cable.from, tag: 'X3' } } : cable)) }
+    expect(fact(moved, 'Within limits?')).toBe('doubtful its cables do not end where the backbone has them: see the findings')
+  })
   it('says where the room at a tee is, and parts the row between two zones', () => {
     const boat = { ...good, canBuses: good.canBuses.map(bus => ({ ...bus, backbone: bus.backbone.map(part => (part.kind === 'tee' && part.tag === 'X4' ? { ...part, zoneTag: 'Z1' } : part)) })) }
     expect(cellsOf(tableIn(pageOf(boat), 'room')).map(row => row.slice(0, 2)).slice(2)).toEqual([['not recorded', 'X3'], ['Zone Z1', 'X4 free']])

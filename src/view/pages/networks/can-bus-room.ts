@@ -67,7 +67,7 @@ const roomTable = (context: ViewContext, tees: readonly PlacedRoom[]): Table => 
   id: 'room',
   caption: 'The largest load equivalency number of one more device at each tee',
   empty: '',
-  note: [`Voltage at every tee and device, current in the cables on the way and the protective device of the supply are held to their limits; the one that governs is named. One device takes at most LEN ${deviceLenLimit.value}. The new drop is reckoned as ${newDrop.lengthM} m of ${newDrop.cable} cable. What is added changes the sums: reckon again for the next.`],
+  note: [`Voltage at every tee and device, current in the cables on the way and the protective device of the supply are held to their limits; the one that governs is named. What the circuit of the supply loses more is reckoned in. One device takes at most LEN ${deviceLenLimit.value}. The new drop is reckoned as ${newDrop.lengthM} m of ${newDrop.cable} cable. What is added changes the sums: reckon again for the next.`],
   level: ([{ lenLeftNumber }]) => (lenLeftNumber === 0 ? 'error' : null),
   columns: [
     { title: 'Zone', width: 'short', cell: ([{ zoneTag }]) => (zoneTag === null ? [notRecorded] : context.named(zoneTag)) },

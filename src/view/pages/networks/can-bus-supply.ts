@@ -53,11 +53,11 @@ export function supplyBlocks(context: ViewContext, result: BusResult): readonly 
 }
 
 function insertionParagraph(context: ViewContext, { insertion, current }: SolvedSection): Block {
-  const { tag, voltageV, nominalVoltageV, feedDropV, regulated, circuitTag, missing } = insertion
+  const { tag, voltageV, nominalVoltageV, feedDropV, regulated, circuitTag, missing, feedResistanceOhm } = insertion
   const load = `LEN ${sayForWorking('loadEquivalencyNumber', current.input.loadEquivalencyNumber)} × 0.05 A = ${sayForWorking('currentA', current.output.currentA)}`
   const from: Text = voltageV === null ? [muted(missing ?? '')]
     : regulated ? [`a regulated supply of ${say('voltageV', voltageV)}`]
-    : [`${say('voltageV', nominalVoltageV!)} of the source less ${sayForWorking('voltageDropV', feedDropV!, 'result')} that `, context.tag(circuitTag!), ` loses on the way = ${say('voltageV', voltageV)}`]
+    : [`${say('voltageV', nominalVoltageV!)} of the source less ${sayForWorking('voltageDropV', feedDropV!, 'result')} that `, context.tag(circuitTag!), ` loses on the way = ${say('voltageV', voltageV)}`, ...(feedResistanceOhm === null ? [] : [`; each ampere that is added takes ${sayForWorking('voltageDropV', feedResistanceOhm, 'result')} more`])]
   return { is: 'paragraph', text: ['At ', { is: 'tag', text: tag }, ': ', ...from, `. Load of this part: ${load}, every device at its most.`] }
 }
 

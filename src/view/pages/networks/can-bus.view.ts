@@ -76,6 +76,8 @@ function verdictText(context: ViewContext, result: BusResult): Text {
   const outside = limitRows(result).filter(({ state }) => state === 'outside').map(({ what }) => what)
   if (outside.length > 0) return [verdict('error', 'outside'), ` ${outside.map(what => what[0]!.toLowerCase() + what.slice(1)).join('; ')}`]
   const gaps = context.results.canBus.notAssessed.filter(({ subjectTag }) => subjectTag === result.bus.tag)
+  // Sums for another bus than the one that is fitted prove nothing.
+  if (result.disorders.length > 0) return [verdict('warning', 'doubtful'), ' its cables do not end where the backbone has them: see the findings']
   return gaps.length > 0 ? [verdict('not assessed', 'not assessed'), ` ${gaps.map(({ reason }) => reason).join('; ')}`] : [verdict('good', 'within'), ' every limit below']
 }
 
