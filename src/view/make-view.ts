@@ -39,6 +39,7 @@ import { spareCapacityPage } from './pages/spare-capacity.view.js'
 import { electricalPage, findPage, homePage, vesselPage } from './pages/vessel.view.js'
 import { schedules } from './schedules.js'
 import { fixedPages } from './site-map.js'
+import { formulaOnce } from './working.js'
 import type { Chapter, Cover, Diagram, NavigationEntry, Page, PageKey, TitleBlock, View } from './view-model.js'
 
 export interface ViewInput {
@@ -53,7 +54,7 @@ export interface ViewInput {
 
 export function makeView({ edition, vessel, results, basis, findings, content, registries }: ViewInput): View {
   const context = viewContext(vessel, results, basis, findings, content, registries, edition)
-  const pages = makePages(context)
+  const pages = makePages(context).map(page => ({ ...page, printed: formulaOnce(page.printed ?? page.blocks) }))
   return {
     vesselName: vessel.identity.name,
     titleBlock: titleBlock(context),
@@ -157,7 +158,7 @@ function chapters(context: ViewContext, pages: readonly Page[]): readonly Chapte
     chapter('Protection and short circuit', [fixedPages.protectiveDevices]),
     chapter('Mains and shore power', [fixedPages.acSupply]),
     chapter('Load analysis and energy', [fixedPages.energy]),
-    chapter('Data networks', under('networks')),
+    chapter('Data networks', under('networks'), { compact: true }),
     chapter('Wireless and outside links', [fixedPages.outsideLinks]),
     chapter('Radio and antennas', [fixedPages.radio]),
     chapter('Distress call', [fixedPages.distress]),

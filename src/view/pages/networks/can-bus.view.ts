@@ -41,10 +41,18 @@ export function canBusPage(context: ViewContext, bus: CanBus): Page {
     kicker: 'CAN bus',
     lead: bus.purpose === null ? null : [bus.purpose],
     trail: networkTrail,
-    // On paper the drawing says what stands part by part in the table.
-    printed: blocks,
+    printed: printedOf(blocks),
     blocks: [...blocks, backboneTable(context, result)],
   }
+}
+
+/** What the drawing says too, or what is only looked up, is not printed. */
+function printedOf(blocks: readonly Block[]): readonly Block[] {
+  const onSite = (block: Block): boolean => block.is === 'table' && (['drops', 'messages'].includes(block.id) || block.id.startsWith('tees-'))
+  return [
+    ...blocks.filter(block => !onSite(block)),
+    { is: 'paragraph', text: [muted('On the site only: the backbone part by part, every drop, what arrives at each tee and device, and the data message by message.')] },
+  ]
 }
 
 /** About the bus itself, its parts and devices, and whatever names the bus. */
