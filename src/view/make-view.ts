@@ -71,8 +71,7 @@ function makePages(context: ViewContext): readonly Page[] {
   const oneLine = byAbout(oneLineDiagrams(vessel, results, addressOf))
   const networks = byAbout(ethernetDiagrams(vessel, results, addressOf))
   const systems = byAbout(systemDiagrams(vessel, results, addressOf))
-  return [
-    homePage(context),
+  const pages = [
     findPage(context),
     vesselPage(context),
     ...frontMatterPages(context),
@@ -103,6 +102,7 @@ function makePages(context: ViewContext): readonly Page[] {
     ...methodPages(context),
     ...findingKindPages(context),
   ]
+  return [homePage(context, new Set(pages.map(({ key }) => key))), ...pages]
 }
 
 const byAbout = (diagrams: readonly Diagram[]): ReadonlyMap<Tag | null, readonly Diagram[]> => grouped(diagrams, ({ about }) => [about])
@@ -146,6 +146,7 @@ function chapters(context: ViewContext, pages: readonly Page[]): readonly Chapte
   const chapter = (title: string, pageKeys: readonly PageKey[], layout: Partial<Pick<Chapter, 'compact' | 'landscape' | 'listed' | 'introduction'>> = {}) =>
     ({ title, pageKeys, introduction: null, compact: false, landscape: false, listed: true, ...layout })
   return [
+    chapter('Distress call', [fixedPages.distress]),
     chapter('Safety', [fixedPages.safety]),
     chapter('How to read this manual', [fixedPages.howToRead]),
     chapter('The vessel and this document', [fixedPages.vessel]),
@@ -161,7 +162,6 @@ function chapters(context: ViewContext, pages: readonly Page[]): readonly Chapte
     chapter('Data networks', under('networks'), { compact: true }),
     chapter('Wireless and outside links', [fixedPages.outsideLinks]),
     chapter('Radio and antennas', [fixedPages.radio]),
-    chapter('Distress call', [fixedPages.distress]),
     chapter('Identifiers', [fixedPages.identifiers]),
     chapter('Placement', [fixedPages.placement]),
     chapter('Configuration record', [fixedPages.configuration, fixedPages.credentials]),
@@ -185,6 +185,7 @@ function navigation({ vessel, addressOf }: ViewContext, pages: readonly Page[]):
   const things = (list: readonly { readonly tag: Tag; readonly name: string }[], withTag: boolean) =>
     list.map(({ tag, name }) => entry(withTag ? `${tag} ${name}` : name, addressOf(tag)!))
   return [
+    entry('Distress call', fixedPages.distress),
     entry('Find by tag or name', fixedPages.find),
     entry('Safety', fixedPages.safety),
     entry('How to read this manual', fixedPages.howToRead),
@@ -200,7 +201,6 @@ function navigation({ vessel, addressOf }: ViewContext, pages: readonly Page[]):
     entry('Data networks', fixedPages.networks, things([...vessel.ethernetNetworks, ...vessel.canBuses, ...vessel.serialLinks], true)),
     entry('Wireless and outside links', fixedPages.outsideLinks),
     entry('Radio and antennas', fixedPages.radio),
-    entry('Distress call', fixedPages.distress),
     entry('Identifiers', fixedPages.identifiers),
     entry('Placement', fixedPages.placement),
     entry('Configuration record', fixedPages.configuration, [entry('Logging in', fixedPages.credentials)].filter(({ key }) => there.has(key))),

@@ -46,16 +46,16 @@ export function canBusPage(context: ViewContext, bus: CanBus): Page {
   }
 }
 
-/** What the drawing says too, or what is only looked up, is not printed. The drawing comes after what fits beside the facts. */
+/** What the drawing says too, or what is only looked up, is not printed. The drawing, which fills a sheet, comes after what fits on that of the facts. */
 function printedOf(blocks: readonly Block[]): readonly Block[] {
   const onSite = (block: Block): boolean => block.is === 'table' && (['drops', 'messages'].includes(block.id) || block.id.startsWith('tees-'))
   const printed = blocks.filter(block => !onSite(block))
   const drawings = printed.filter(({ is }) => is === 'drawing')
-  const behind = printed.findIndex(block => block.is === 'table' && block.id === 'limits') + 1
+  const limits = printed.findIndex(block => block.is === 'table' && block.id === 'limits')
   return [
-    ...printed.slice(0, behind).filter(({ is }) => is !== 'drawing'),
+    ...printed.slice(0, limits).filter(({ is }) => is !== 'drawing'),
     ...drawings,
-    ...printed.slice(behind),
+    ...printed.slice(limits),
     { is: 'paragraph', text: [muted('On the site only: the backbone part by part, every drop, what arrives at each tee and device, and the data message by message.')] },
   ]
 }
