@@ -4,7 +4,7 @@ import { spareCapacityPage } from '../../../src/view/pages/spare-capacity.view.j
 import type { Vessel } from '../../../src/model/vessel.js'
 import { aBus, aMeasurement, anEquipment, aVessel } from '../../support/vessel-builder.js'
 import { aMessage, type Along, busBoat, isolator, power, resultsOf, terminator } from '../../calculate/can-bus/support.js'
-import { cellsOf, contextOf, tableIn, wordsOn, workingsOf } from './support.js'
+import { cellsOf, contextOf, tableIn, tablesOf, wordsOn, workingsOf } from './support.js'
 
 const ends = (...parts: Along[]): Along[] => [terminator('R1'), ...parts, terminator('R2')]
 const located = (vessel: Vessel) => resultsOf(vessel).findings.map(finding => ({ ...finding, at: null }))
