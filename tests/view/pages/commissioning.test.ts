@@ -62,6 +62,12 @@ describe('readings', () => {
     ])
     expect(cellsOf(tableIn(page, 'measured-trip-current'))).toEqual([['5', 'Q9 Equipment Q9', '32 mA', '15 mA to 30 mA', 'at most 30 mA (2 mA missed) at least 15 mA (17 mA left)', 'outside limit']])
   })
+  it('have on paper the limit that is nearest, and of each kind the sums of what is outside or nearest', () => {
+    const printed = { ...page, blocks: page.printed! }
+    expect(cellsOf(tableIn(printed, 'measured-voltage-drop'))[0]![4]).toBe('at most 0.536 V (0.0038 V missed)')
+    expect(cellsOf(tableIn(printed, 'working-expected-drop-results'))).toEqual(cellsOf(tableIn(page, 'working-expected-drop-results')))
+    expect(wordsOn(printed)).toContain('The sums of all others are on the site.')
+  })
   it('that were replaced say by which, and raise no alarm', () => {
     expect(cellsOf(tableIn(page, 'measured-polarity')).map(([number, , , , verdict]) => [number, verdict])).toEqual([
       ['1 2026-05-04', 'right'], ['2 2026-05-04', 'replaced by 3'], ['3 2026-05-05', 'right'],

@@ -26,7 +26,7 @@ it('knows a title for the three letters of each', () => {
 
 it('prints the kinds that the vessel has, and says how many there are', () => {
   const [kind] = registries.findingKinds
-  const finding = { id: kind!.id } as LocatedFinding
+  const finding = { id: kind!.id, subject: { kind: 'vessel', id: 'Any' } } as LocatedFinding
   const printed = findingKindPages(contextOf(aVessel(), { findings: [finding] }))[0]!.printed!
   expect(printed.flatMap(block => (block.is === 'table' ? block.rows.map(({ cells: [id] }) => id) : []))).toEqual([[kind!.id]])
   expect(JSON.stringify(printed.at(-1))).toContain(`There are ${registries.findingKinds.length};`)
