@@ -39,6 +39,7 @@ import { spareCapacityPage } from './pages/spare-capacity.view.js'
 import { electricalPage, findPage, homePage, vesselPage } from './pages/vessel.view.js'
 import { schedules } from './schedules.js'
 import { fixedPages } from './site-map.js'
+import { formulaOnce } from './working.js'
 import type { Chapter, Cover, Diagram, NavigationEntry, Page, PageKey, TitleBlock, View } from './view-model.js'
 
 export interface ViewInput {
@@ -53,7 +54,7 @@ export interface ViewInput {
 
 export function makeView({ edition, vessel, results, basis, findings, content, registries }: ViewInput): View {
   const context = viewContext(vessel, results, basis, findings, content, registries, edition)
-  const pages = makePages(context)
+  const pages = makePages(context).map(page => ({ ...page, printed: formulaOnce(page.printed ?? page.blocks) }))
   return {
     vesselName: vessel.identity.name,
     titleBlock: titleBlock(context),
@@ -70,8 +71,7 @@ function makePages(context: ViewContext): readonly Page[] {
   const oneLine = byAbout(oneLineDiagrams(vessel, results, addressOf))
   const networks = byAbout(ethernetDiagrams(vessel, results, addressOf))
   const systems = byAbout(systemDiagrams(vessel, results, addressOf))
-  return [
-    homePage(context),
+  const pages = [
     findPage(context),
     vesselPage(context),
     ...frontMatterPages(context),
@@ -102,6 +102,7 @@ function makePages(context: ViewContext): readonly Page[] {
     ...methodPages(context),
     ...findingKindPages(context),
   ]
+  return [homePage(context, new Set(pages.map(({ key }) => key))), ...pages]
 }
 
 const byAbout = (diagrams: readonly Diagram[]): ReadonlyMap<Tag | null, readonly Diagram[]> => grouped(diagrams, ({ about }) => [about])
@@ -145,6 +146,7 @@ function chapters(context: ViewContext, pages: readonly Page[]): readonly Chapte
   const chapter = (title: string, pageKeys: readonly PageKey[], layout: Partial<Pick<Chapter, 'compact' | 'landscape' | 'listed' | 'introduction'>> = {}) =>
     ({ title, pageKeys, introduction: null, compact: false, landscape: false, listed: true, ...layout })
   return [
+    chapter('Distress call', [fixedPages.distress]),
     chapter('Safety', [fixedPages.safety]),
     chapter('How to read this manual', [fixedPages.howToRead]),
     chapter('The vessel and this document', [fixedPages.vessel]),
@@ -157,10 +159,9 @@ function chapters(context: ViewContext, pages: readonly Page[]): readonly Chapte
     chapter('Protection and short circuit', [fixedPages.protectiveDevices]),
     chapter('Mains and shore power', [fixedPages.acSupply]),
     chapter('Load analysis and energy', [fixedPages.energy]),
-    chapter('Data networks', under('networks')),
+    chapter('Data networks', under('networks'), { compact: true }),
     chapter('Wireless and outside links', [fixedPages.outsideLinks]),
     chapter('Radio and antennas', [fixedPages.radio]),
-    chapter('Distress call', [fixedPages.distress]),
     chapter('Identifiers', [fixedPages.identifiers]),
     chapter('Placement', [fixedPages.placement]),
     chapter('Configuration record', [fixedPages.configuration, fixedPages.credentials]),
@@ -184,6 +185,7 @@ function navigation({ vessel, addressOf }: ViewContext, pages: readonly Page[]):
   const things = (list: readonly { readonly tag: Tag; readonly name: string }[], withTag: boolean) =>
     list.map(({ tag, name }) => entry(withTag ? `${tag} ${name}` : name, addressOf(tag)!))
   return [
+    entry('Distress call', fixedPages.distress),
     entry('Find by tag or name', fixedPages.find),
     entry('Safety', fixedPages.safety),
     entry('How to read this manual', fixedPages.howToRead),
@@ -199,7 +201,6 @@ function navigation({ vessel, addressOf }: ViewContext, pages: readonly Page[]):
     entry('Data networks', fixedPages.networks, things([...vessel.ethernetNetworks, ...vessel.canBuses, ...vessel.serialLinks], true)),
     entry('Wireless and outside links', fixedPages.outsideLinks),
     entry('Radio and antennas', fixedPages.radio),
-    entry('Distress call', fixedPages.distress),
     entry('Identifiers', fixedPages.identifiers),
     entry('Placement', fixedPages.placement),
     entry('Configuration record', fixedPages.configuration, [entry('Logging in', fixedPages.credentials)].filter(({ key }) => there.has(key))),

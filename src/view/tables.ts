@@ -37,6 +37,12 @@ export function tableOf<T>(things: readonly T[], table: TableOf<T>): Table {
   }
 }
 
+/** The first rows, and how many more the site has. */
+export function firstRows(table: Table, most: number): Table {
+  const more = table.rows.length - most
+  return more <= 0 ? table : { ...table, rows: table.rows.slice(0, most), note: [...(table.note ?? []), ...(table.note === null ? [] : [' ']), `${more} more on the site.`] }
+}
+
 /** The words of a text, without links and marks. */
 export const plainText = (text: Text): string =>
   text.map(part => (typeof part === 'string' ? part : part.is === 'page number' ? '' : part.is === 'break' ? ' ' : part.text)).join('').trim()

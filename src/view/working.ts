@@ -5,7 +5,7 @@ import { cite } from '../references/bibliography.js'
 import { sayForWorking } from '../units/format.js'
 import { wordsOf } from './nomenclature.js'
 import type { ViewContext } from './context.js'
-import type { Paragraph, Text, Working, WorkingLine } from './view-model.js'
+import type { Block, Paragraph, Text, Working, WorkingLine } from './view-model.js'
 
 export interface WorkingOptions {
   readonly remarks?: readonly { readonly label: string; readonly text: string }[]
@@ -36,6 +36,18 @@ export function workingOf(context: ViewContext, title: string, outcome: Outcome,
     sources: [`Source: ${method.citations.map(cite).join('; ')}.`],
     assumes: method.assumes,
   }
+}
+
+/** On paper a formula stands once on a page, with its source; where it is used again only what goes in and what comes out. */
+export function formulaOnce(blocks: readonly Block[]): readonly Block[] {
+  const titleByFormula = new Map<string, string>()
+  return blocks.map(block => {
+    if (block.is !== 'working' || block.formula === null) return block
+    const key = JSON.stringify([block.formula, block.sources, block.assumes])
+    const before = titleByFormula.get(key)
+    if (before === undefined) titleByFormula.set(key, block.title)
+    return before === undefined ? block : { ...block, formula: null, assumes: [], sources: [`Formula and source as under: ${before}.`] }
+  })
 }
 
 export function methodOf({ registries }: ViewContext, id: string): AnyMethod {

@@ -46,7 +46,7 @@ export const toleranceCitation = { source: 'common-practice', place: 'voltage dr
 export const expectedDropMethod: Method<ExpectedDropInput, ExpectedDropOutput> = {
   id: 'expected-drop',
   title: 'Voltage drop to be expected at the measured current',
-  formula: String.raw`\Delta U_1 = \Delta U_b \frac{I}{I_B} + \frac{R_f I}{1000} \qquad \Delta U_2 = \Delta U_b \frac{I}{I_B} + \max\!\left(\Delta U_f, \frac{R_f I}{1000}\right) \qquad \Delta U_- = \max\bigl(0,\, \Delta U_1 - \max(0.35\,\Delta U_1,\, 0.1)\bigr) \qquad \Delta U_+ = \Delta U_2 + \max(0.25\,\Delta U_2,\, 0.1)`,
+  formula: String.raw`\begin{gathered} \Delta U_1 = \Delta U_b \frac{I}{I_B} + \frac{R_f I}{1000} \qquad \Delta U_2 = \Delta U_b \frac{I}{I_B} + \max\!\left(\Delta U_f, \frac{R_f I}{1000}\right) \\ \Delta U_- = \max\bigl(0,\, \Delta U_1 - \max(0.35\,\Delta U_1,\, 0.1)\bigr) \qquad \Delta U_+ = \Delta U_2 + \max(0.25\,\Delta U_2,\, 0.1) \end{gathered}`,
   symbols: {
     branchDropV: String.raw`\Delta U_b`, designCurrentA: 'I_B', feederDropV: String.raw`\Delta U_f`, feederResistanceMilliOhm: 'R_f', currentA: 'I',
     leastDropV: String.raw`\Delta U_1`, mostDropV: String.raw`\Delta U_2`, lowestAcceptedV: String.raw`\Delta U_-`, highestAcceptedV: String.raw`\Delta U_+`,

@@ -26,7 +26,7 @@ export function sunByDay(q: SunByDayInput): SunByDayOutput {
 export const sunByDayMethod: Method<SunByDayInput, SunByDayOutput> = {
   id: 'sun-by-day',
   title: 'Sun on a day, without the air',
-  formula: String.raw`\delta = 0.409\sin\!\left(\tfrac{2\pi J}{365} - 1.39\right) \quad \omega_s = \arccos(-\tan\phi\tan\delta) \quad N = \tfrac{24}{\pi}\omega_s \quad R = \tfrac{24}{\pi}G\left(1 + 0.033\cos\tfrac{2\pi J}{365}\right)(\omega_s\sin\phi\sin\delta + \cos\phi\cos\delta\sin\omega_s)`,
+  formula: String.raw`\begin{gathered} \delta = 0.409\sin\!\left(\tfrac{2\pi J}{365} - 1.39\right) \quad \omega_s = \arccos(-\tan\phi\tan\delta) \quad N = \tfrac{24}{\pi}\omega_s \\ R = \tfrac{24}{\pi}G\left(1 + 0.033\cos\tfrac{2\pi J}{365}\right)(\omega_s\sin\phi\sin\delta + \cos\phi\cos\delta\sin\omega_s) \end{gathered}`,
   symbols: { latitudeDeg: String.raw`\phi`, dayNumber: 'J', declinationDeg: String.raw`\delta`, sunsetAngleDeg: String.raw`\omega_s`, daylightH: 'N', extraterrestrialKWhPerM2: 'R' },
   citations: [{ source: 'fao-56', place: 'equations 21 to 25 and 34' }],
   assumes: ['G is 0.0820 MJ/m² a minute, which is 1.3667 kWh/m² an hour.', 'In the formula angles are in radians; they are printed in degrees.'],

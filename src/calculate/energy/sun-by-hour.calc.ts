@@ -20,7 +20,7 @@ export function sunByHour(q: SunByHourInput): SunByHourOutput {
 export const sunByHourMethod: Method<SunByHourInput, SunByHourOutput> = {
   id: 'sun-by-hour',
   title: 'Sun in an hour, without the air',
-  formula: String.raw`R = \tfrac{12}{\pi}G\left(1 + 0.033\cos\tfrac{2\pi J}{365}\right)\bigl((\omega_2 - \omega_1)\sin\phi\sin\delta + \cos\phi\cos\delta\,(\sin\omega_2 - \sin\omega_1)\bigr) \qquad \omega_1 = \tfrac{\pi}{12}(t_1 - 12) \qquad \omega_2 = \tfrac{\pi}{12}(t_2 - 12)`,
+  formula: String.raw`\begin{gathered} R = \tfrac{12}{\pi}G\left(1 + 0.033\cos\tfrac{2\pi J}{365}\right)\bigl((\omega_2 - \omega_1)\sin\phi\sin\delta + \cos\phi\cos\delta\,(\sin\omega_2 - \sin\omega_1)\bigr) \\ \omega_1 = \tfrac{\pi}{12}(t_1 - 12) \qquad \omega_2 = \tfrac{\pi}{12}(t_2 - 12) \end{gathered}`,
   symbols: { latitudeDeg: String.raw`\phi`, dayNumber: 'J', fromH: 't_1', toH: 't_2', extraterrestrialKWhPerM2: 'R' },
   citations: [{ source: 'fao-56', place: 'equations 28 to 33' }],
   assumes: ['Ship’s time is taken as solar time, with the sun highest at 12.', 'Before sunrise and after sunset nothing comes.'],

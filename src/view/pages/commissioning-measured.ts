@@ -39,23 +39,24 @@ const sumsElsewhere: Readonly<Partial<Record<CheckKind, Text>>> = {
 
 export const standing = (checks: readonly ReadingCheck[]): readonly ReadingCheck[] => checks.filter(({ supersededBy }) => supersededBy === null)
 
-export function measuredBlocks(context: ViewContext): readonly Block[] {
+/** On paper the reading's nearest limit only, and of the sums those that come nearest to theirs. */
+export function measuredBlocks(context: ViewContext, { onPaper = false } = {}): readonly Block[] {
   const { checks } = context.results.commissioning
   if (checks.length === 0) return []
   return [
     { is: 'heading', text: 'Measured against calculated', anchor: 'measured' },
     ...(Object.keys(captions) as CheckKind[]).flatMap(kind => {
       const ofKind = checks.filter(check => check.kind === kind)
-      return ofKind.length === 0 ? [] : [kindTable(context, kind, ofKind)]
+      return ofKind.length === 0 ? [] : [kindTable(context, kind, ofKind, onPaper)]
     }),
     ...meaningBlocks(context, standing(checks)),
     ...gapBlocks(context, standing(checks)),
-    ...workingBlocks(context, checks),
+    ...workingBlocks(context, checks, onPaper),
   ]
 }
 
 // --- tables ----------------------------------------------------------------------------------------------------------
-function kindTable(context: ViewContext, kind: CheckKind, checks: readonly ReadingCheck[]): Table {
+function kindTable(context: ViewContext, kind: CheckKind, checks: readonly ReadingCheck[], onPaper: boolean): Table {
   // What is recorded of the item itself is a limit of its own for each.
   const said = (citation: Citation): string => cite(citation.source === 'vessel-data' ? { ...citation, place: 'what is recorded of the item' } : citation)
   const sources = [...new Set(checks.flatMap(({ limits, tolerances }) => [...limits, ...tolerances].map(({ limit }) => said(limit.citation))))]
@@ -64,19 +65,22 @@ function kindTable(context: ViewContext, kind: CheckKind, checks: readonly Readi
     id: `measured-${kind.replaceAll(' ', '-')}`,
     caption: captions[kind],
     empty: '',
-    columns: readingColumns(context).filter(({ title }) => hasFigure || title !== 'Calculated'),
+    columns: readingColumns(context, onPaper).filter(({ title }) => hasFigure || title !== 'Calculated'),
     level: check => (check.supersededBy === null ? rowLevel(verdictOf(check).level) : null),
     ...(sources.length === 0 ? {} : { note: [...sumsElsewhere[kind] ?? [], `Accepted by: ${sources.join('; ')}.`] }),
   })
 }
 const rowLevel = (level: Level): Level | null => (level === 'error' || level === 'warning' ? level : null)
 
-const readingColumns = (context: ViewContext): readonly ColumnOf<ReadingCheck>[] => [
+const readingColumns = (context: ViewContext, onPaper = false): readonly ColumnOf<ReadingCheck>[] => [
   { title: 'Reading', width: 'tag', cell: ({ number, date }) => [number, ...(date === null ? [] : [lineBreak, muted(date)])] },
   { title: 'Of', width: 'text', cell: check => subjectText(context, check) },
   { title: 'Measured', width: 'number', cell: ({ measured }) => [measuredText(context, measured), ...differenceText(context, measured)] },
   { title: 'Calculated', width: 'number', cell: ({ calculated }) => (calculated === null ? dash : [rangeText(context, calculated)]) },
-  { title: 'Accepted, and what is left', width: 'text', cell: ({ limits, tolerances }) => acceptedText(context, [...tolerances, ...limits]) },
+  {
+    title: onPaper ? 'Nearest limit, and what is left' : 'Accepted, and what is left', width: 'text',
+    cell: ({ limits, tolerances }) => { const all = [...tolerances, ...limits]; return acceptedText(context, onPaper ? nearest(all) : all) },
+  },
   { title: 'Verdict', width: 'short', cell: check => { const { level, text } = verdictOf(check); return [verdict(level, text)] } },
 ]
 
@@ -120,6 +124,10 @@ function rangeText(context: ViewContext, { quantity, least, most }: NonNullable<
   const to = quantityText(context, quantity, most)
   return from === to ? from : `${from} to ${to}`
 }
+
+/** What is left, as a share of the limit; least where it is missed by most. */
+const shareLeft = ({ margin, limit }: Comparison): number => margin / Math.max(Math.abs(limit.value), Number.MIN_VALUE)
+const nearest = (comparisons: readonly Comparison[]): readonly Comparison[] => comparisons.toSorted((a, b) => shareLeft(a) - shareLeft(b)).slice(0, 1)
 
 function acceptedText(context: ViewContext, comparisons: readonly Comparison[]): Text {
   if (comparisons.length === 0) return dash
@@ -185,14 +193,25 @@ function gapBlocks(context: ViewContext, checks: readonly ReadingCheck[]): reado
 const mostColumns = 6
 
 /** For each calculation its formula, and in a table what went into it and what came out, reading by reading. */
-function workingBlocks(context: ViewContext, checks: readonly ReadingCheck[]): readonly Block[] {
+function workingBlocks(context: ViewContext, all: readonly ReadingCheck[], onPaper: boolean): readonly Block[] {
+  const checks = onPaper ? mostTelling(all) : all
   const sums = checks.flatMap(({ number, workings }) => workings.flatMap(outcome => (outcome.status === 'computed' ? [{ number, outcome }] : [])))
   const methods = [...new Set(sums.map(({ outcome }) => outcome.method))]
   if (methods.length === 0) return []
   return [
     { is: 'heading', text: 'Working', anchor: 'working' },
+    ...(onPaper ? [{ is: 'paragraph', text: ['Of each kind, the readings that are outside and the one that came nearest. The sums of all others are on the site.'] } as const] : []),
     ...methods.flatMap(method => sumsOf(context, method, sums.filter(({ outcome }) => outcome.method === method))),
   ]
+}
+
+/** Of each kind what is outside, and what came nearest to a limit. */
+function mostTelling(checks: readonly ReadingCheck[]): readonly ReadingCheck[] {
+  const margin = ({ limits, tolerances }: ReadingCheck): number => Math.min(...[...limits, ...tolerances].map(shareLeft))
+  return (Object.keys(captions) as CheckKind[]).flatMap(kind => {
+    const ofKind = standing(checks).filter(check => check.kind === kind && check.workings.length > 0).toSorted((a, b) => margin(a) - margin(b))
+    return ofKind.filter((check, i) => i === 0 || margin(check) < 0)
+  })
 }
 
 interface Sum { readonly number: string; readonly outcome: Computed<Quantities, Quantities> }

@@ -40,8 +40,12 @@ function circuitSheet(context: ViewContext, sourceTag: Tag, circuits: readonly O
     caption: `Test sheet: circuits of ${sourceTag}${name === null ? '' : ` ${name}`}`,
     note: ['Expected: voltage lost on the way at the design current, from this circuit alone to everything on; least voltage at the load when the source has its nominal voltage; least insulation resistance and the voltage it is tested with.'],
     columns: [
-      { title: 'Way, circuit', width: 'text', cell: ({ circuit }) => [...(circuit.way === null ? [] : [`${circuit.way} `]), ...context.named(circuit.tag)] },
-      { title: 'Load', width: 'text', cell: ({ loadTag }) => (loadTag === null ? [muted('no load recorded')] : context.named(loadTag)) },
+      {
+        title: 'Way, circuit, load', width: 'text', cell: ({ circuit, loadTag }) => [
+          ...(circuit.way === null ? [] : [`${circuit.way} `]), ...context.named(circuit.tag), lineBreak,
+          ...(loadTag === null ? [muted('no load recorded')] : context.named(loadTag)),
+        ],
+      },
       { title: 'Expected', width: 'text', cell: row => expectedText(context, row) },
       { title: 'Insulation', unit: 'MΩ', width: 'short', cell: row => read(row, 'insulation resistance') },
       { title: 'Voltage', unit: 'V', width: 'short', cell: row => orBox(read(row, 'voltage drop'), ...(putsIn(context, row.circuit) ? ['charging source', 'battery side'] : ['source', 'load'])) },

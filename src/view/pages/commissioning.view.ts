@@ -19,7 +19,7 @@ export function commissioningPages(context: ViewContext): readonly Page[] {
     lead: [checks.length === 0
       ? 'No reading is recorded yet. Below are sheets to measure by; what is then entered as measurements is held against the calculation here.'
       : 'What was read on board, held against what was calculated; and sheets for what has not been read yet.'],
-    printed: null,
+    printed: [coverageFacts(context), ...measuredBlocks(context, { onPaper: true }), ...sheetBlocks(context)],
     trail: [],
     blocks: [coverageFacts(context), ...measuredBlocks(context), ...sheetBlocks(context)],
   }]

@@ -31,9 +31,10 @@ const domainTitles: Readonly<Record<string, string>> = {
   RAD: 'Radio and antennas',
 }
 
-export function findingKindPages({ registries }: ViewContext): readonly Page[] {
+export function findingKindPages({ registries, findings }: ViewContext): readonly Page[] {
   const kinds = registries.findingKinds.toSorted((a, b) => compareTags(a.id, b.id))
-  const domains = [...new Set(kinds.map(domainOf))]
+  const found = new Set(findings.map(({ id }) => id))
+  const tables = (of: readonly AnyFindingKind[]): readonly Block[] => [...new Set(of.map(domainOf))].map(domain => domainTable(domain, of.filter(kind => domainOf(kind) === domain)))
   return [{
     key: fixedPages.findingKinds,
     title: 'Kinds of finding',
@@ -43,9 +44,13 @@ export function findingKindPages({ registries }: ViewContext): readonly Page[] {
       'Of the three digits the first says: 1, a limit is not met; 2, data are missing; 3, something is doubtful. ',
       'Those of this vessel are under ', linkTo(fixedPages.findings, 'Findings'), '.',
     ],
-    printed: null,
+    // On paper those that this vessel has.
+    printed: [
+      ...tables(kinds.filter(({ id }) => found.has(id))),
+      { is: 'paragraph', text: [`Printed are the kinds of which this vessel has a finding. There are ${kinds.length}; all are on the site.`] },
+    ],
     trail: [{ text: 'Findings', to: fixedPages.findings }],
-    blocks: domains.map((domain): Block => domainTable(domain, kinds.filter(kind => domainOf(kind) === domain))),
+    blocks: tables(kinds),
   }]
 }
 

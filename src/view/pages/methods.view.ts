@@ -5,13 +5,15 @@ import { type Quantities, unitOf } from '../../units/quantity.js'
 import type { ViewContext } from '../context.js'
 import { wordsOf } from '../nomenclature.js'
 import { fixedPages } from '../site-map.js'
-import { tableOf } from '../tables.js'
+import { plainText, tableOf } from '../tables.js'
 import { counted, joined, lineBreak } from '../text.js'
 import type { Block, Page, Table, Text, Working, WorkingLine } from '../view-model.js'
 import { cite } from '../../references/bibliography.js'
 
 export function methodPages({ registries: { methods } }: ViewContext): readonly Page[] {
   const checks = methods.reduce((sum, method) => sum + method.checks.length, 0)
+  const blocksFor = (held: (method: AnyMethod) => readonly Block[]): readonly Block[] => methods.flatMap((method): readonly Block[] =>
+    [{ is: 'heading', text: method.title, anchor: method.id }, ...held(method)])
   return [{
     key: fixedPages.methods,
     title: 'Calculations',
@@ -20,13 +22,9 @@ export function methodPages({ registries: { methods } }: ViewContext): readonly 
       `${counted(methods.length, 'calculation')}, each with its formula and with values from outside that it was held against, ${checks} in all. `,
       'Quantities enter a formula in the unit printed beside their symbol. Nothing is rounded on the way.',
     ],
-    printed: null,
+    printed: blocksFor(method => [printedFormula(method)]),
     trail: [{ text: 'Basis of calculation', to: fixedPages.basis }],
-    blocks: methods.flatMap((method): readonly Block[] => [
-      { is: 'heading', text: method.title, anchor: method.id },
-      formulaBlock(method),
-      checksTable(method),
-    ]),
+    blocks: blocksFor(method => [formulaBlock(method), checksTable(method)]),
   }]
 }
 
@@ -49,6 +47,30 @@ function formulaBlock(method: AnyMethod): Working {
 }
 
 type Check = CheckRow<Quantities, Quantities>
+
+const mostPrinted = 2
+/** What others have published tells more than a sum of our own. */
+const weight: Readonly<Record<Check['origin'], number>> = { 'published': 0, 'other program': 1, 'by hand': 2 }
+
+/** On paper the checks that tell most, in a line each; the rest is on the site. */
+function printedFormula(method: AnyMethod): Working {
+  const formula = formulaBlock(method)
+  const checks = (method.checks as readonly Check[]).toSorted((a, b) => weight[a.origin] - weight[b.origin])
+  const more = checks.length - mostPrinted
+  return {
+    ...formula,
+    sources: [
+      ...formula.sources,
+      ...checks.slice(0, mostPrinted).map(check => checkLine(method, check)),
+      ...(more > 0 ? [`${counted(more, 'further check')} on the site.`] : []),
+    ],
+  }
+}
+
+function checkLine(method: AnyMethod, { origin, place, input, expected, tolerance }: Check): string {
+  const inLine = (text: Text): string => plainText(text.map(part => (part === lineBreak ? ', ' : part)))
+  return `Held against (${origin}): ${place}: ${inLine(quantitiesText(input))}; expected ${inLine(expectedText(expected, tolerance))}, calculated here ${inLine(calculatedText(method, input, expected))}.`
+}
 
 function checksTable(method: AnyMethod): Table {
   return tableOf(method.checks as readonly Check[], {

@@ -7,47 +7,79 @@ import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
 import { byTag, compareTags, tableOf } from '../tables.js'
 import { counted, dash, joined, linkTo, orDash, orNotRecorded, pageNumber } from '../text.js'
-import type { Diagram, Page, Table, Text } from '../view-model.js'
+import type { Block, Diagram, Page, PageKey, Table, Text } from '../view-model.js'
 import { circuitPlace, protectionText } from './circuit-parts.js'
 import { circuitTable } from './circuits.view.js'
 import { equipmentTable, placeText } from './equipment.view.js'
 import { panelsTable } from './panels.view.js'
 import { distressLink, hasDistressCard } from './record/distress-card.view.js'
 
-export function homePage(context: ViewContext): Page {
-  const { vessel, results, findings } = context
-  const open = findings.filter(({ severity }) => severity === 'error').length
-  const cards: readonly [string, string, string][] = [
-    ['Find by tag or name', fixedPages.find, 'Which fuse, where it is, which cable. Start here when something is dead.'],
-    ['Safety', fixedPages.safety, 'Read before you open a panel.'],
-    ['Fault tracing', fixedPages.faultTracing, 'What goes dead with each fuse and module; what stands behind the lights, pumps and radio.'],
-    ['Panels and modules', fixedPages.panels, 'Way by way: what each fuse and breaker feeds, and what is spare.'],
-    ['Zones', fixedPages.zones, 'Stand in a place and see what is there.'],
-    ['Systems', fixedPages.systems, 'Navigation, communication, power: what belongs together.'],
-    ['One-line diagrams', fixedPages.electrical, 'From the batteries to every circuit.'],
-    ['Circuit schedule', fixedPages.circuits, 'Every circuit with its working.'],
-    ['Protection and short circuit', fixedPages.protectiveDevices, 'What each device must break, where it sits, which one trips first.'],
-    ['Mains and shore power', fixedPages.acSupply, 'Connecting, what may run at once, residual-current protection.'],
-    ['Load analysis and energy', fixedPages.energy, 'How long the batteries last, and what charges them.'],
-    ['Data networks', fixedPages.networks, 'Ethernet and CAN bus, port by port.'],
-    ...(results.configuration.byItem.size === 0 ? [] : [['Configuration record', fixedPages.configuration, 'Before a device is replaced: its software, and what to set on the new one.'] as [string, string, string]]),
-    ['Cables and labels', fixedPages.cables, 'Any label to both of its ends.'],
-    ['Spare capacity', fixedPages.spareCapacity, 'Before you add something: spare ways, current left, free ports and tees.'],
-    ['Commissioning', fixedPages.commissioning, 'What was measured, and test sheets for what is still to be.'],
-    ['Findings', fixedPages.findings, `${counted(findings.length, 'finding')}, ${counted(open, 'error')}.`],
-    ['Not assessed', fixedPages.notAssessed, 'What could not be calculated, and what is missing for it.'],
-    ['How to read this manual', fixedPages.howToRead, 'Tags, verdicts, and what the manual does not cover.'],
+type Card = readonly [title: string, key: PageKey, words: string]
+
+/** In the order in which a person comes to need them: trouble first, then the boat, then work on her. */
+function cardGroups({ findings }: ViewContext): readonly (readonly [string, readonly Card[]])[] {
+  const errors = findings.filter(({ severity }) => severity === 'error').length
+  return [
+    ['In trouble', [
+      ['Find by tag or name', fixedPages.find, 'Which fuse, where it is, which cable. Start here when something is dead.'],
+      ['Fault tracing', fixedPages.faultTracing, 'What goes dead with each fuse and module; what stands behind the lights, pumps and radio.'],
+      ['Safety', fixedPages.safety, 'Read before you open a panel.'],
+    ]],
+    ['What is on board', [
+      ['The vessel and this document', fixedPages.vessel, 'Her data, who built and fitted her, and what changed in each issue.'],
+      ['Systems', fixedPages.systems, 'Navigation, communication, power: what belongs together.'],
+      ['Zones', fixedPages.zones, 'Stand in a place and see what is there.'],
+      ['Equipment list', fixedPages.equipment, 'Every item, with its place, fuse, cables and settings.'],
+      ['Identifiers', fixedPages.identifiers, 'MMSI, call sign, hull identification, beacons.'],
+    ]],
+    ['Power', [
+      ['Panels and modules', fixedPages.panels, 'Way by way: what each fuse and breaker feeds, and what is spare.'],
+      ['Mains and shore power', fixedPages.acSupply, 'Connecting, what may run at once, residual-current protection.'],
+      ['Load analysis and energy', fixedPages.energy, 'How long the batteries last, and what charges them.'],
+      ['One-line diagrams', fixedPages.electrical, 'From the batteries to every circuit.'],
+      ['Circuit schedule', fixedPages.circuits, 'Every circuit with its working.'],
+      ['Protection and short circuit', fixedPages.protectiveDevices, 'What each device must break, where it sits, which one trips first.'],
+    ]],
+    ['Electronics and radio', [
+      ['Data networks', fixedPages.networks, 'CAN buses, Ethernet and serial links, port by port.'],
+      ['Wireless and outside links', fixedPages.outsideLinks, 'Networks on board, and the ways to the shore.'],
+      ['Radio and antennas', fixedPages.radio, 'How far it carries, and where nobody may be while it transmits.'],
+      ['Placement', fixedPages.placement, 'Compasses, navigation lights, radar, depth, and mass.'],
+    ]],
+    ['Before you add, replace or repair', [
+      ['Spare capacity', fixedPages.spareCapacity, 'Spare ways, current left, free ports and tees.'],
+      ['Configuration record', fixedPages.configuration, 'Before a device is replaced: its software, and what to set on the new one.'],
+      ['Logging in', fixedPages.credentials, 'What asks for a password, and where that is kept.'],
+      ['Cables and labels', fixedPages.cables, 'Any label to both of its ends.'],
+      ['Wireways', fixedPages.wireways, 'Where cables run, and where one more fits.'],
+      ['Commissioning', fixedPages.commissioning, 'What was measured, and test sheets for what is still to be.'],
+    ]],
+    ['How she stands, and on what basis', [
+      ['Findings', fixedPages.findings, `${counted(findings.length, 'finding')}, ${counted(errors, 'error')}.`],
+      ['Not assessed', fixedPages.notAssessed, 'What could not be calculated, and what is missing for it.'],
+      ['Basis of calculation', fixedPages.basis, 'Rules, limits, formulas and sources.'],
+      ['How to read this manual', fixedPages.howToRead, 'Tags, verdicts, and what the manual does not cover.'],
+    ]],
   ]
+}
+
+/** `there`: the pages that this pack has. */
+export function homePage(context: ViewContext, there: ReadonlySet<PageKey>): Page {
+  const { identity } = context.vessel
+  const groups = cardGroups(context).map(([title, cards]) => ({ title, cards: cards.filter(([, key]) => there.has(key)) })).filter(({ cards }) => cards.length > 0)
   return {
     key: fixedPages.home,
-    title: vessel.identity.name,
+    title: identity.name,
     kicker: 'Handover pack: electrical and electronic systems, as fitted',
-    lead: vessel.identity.description === null ? null : [vessel.identity.description],
+    lead: identity.description === null ? null : [identity.description],
     printed: null,
     trail: [],
     blocks: [
       ...(hasDistressCard(context) ? [{ is: 'paragraph', text: distressLink } as const] : []),
-      { is: 'cards', cards: cards.map(([title, to, text]) => ({ title, to, text: [text] })) },
+      ...groups.flatMap(({ title, cards }): readonly Block[] => [
+        { is: 'heading', text: title, anchor: null },
+        { is: 'cards', cards: cards.map(([name, to, words]) => ({ title: name, to, text: [words] })) },
+      ]),
     ],
   }
 }

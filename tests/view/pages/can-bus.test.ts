@@ -4,7 +4,7 @@ import { spareCapacityPage } from '../../../src/view/pages/spare-capacity.view.j
 import type { Vessel } from '../../../src/model/vessel.js'
 import { aBus, aMeasurement, anEquipment, aVessel } from '../../support/vessel-builder.js'
 import { aMessage, type Along, busBoat, isolator, power, resultsOf, terminator } from '../../calculate/can-bus/support.js'
-import { cellsOf, contextOf, tableIn, wordsOn, workingsOf } from './support.js'
+import { cellsOf, contextOf, tableIn, tablesOf, wordsOn, workingsOf } from './support.js'
 
 const ends = (...parts: Along[]): Along[] => [terminator('R1'), ...parts, terminator('R2')]
 const located = (vessel: Vessel) => resultsOf(vessel).findings.map(finding => ({ ...finding, at: null }))
@@ -67,6 +67,15 @@ describe('the page of a CAN bus', () => {
     expect(wordsOn(page)).toContain('In physical order: terminator R1; tee X1 with P1 by D-P1; cable W1 10.00 m, power insertion X0 with F1; cable W2 5.00 m, tee X2 with P2 by D-P2; cable W3 10.00 m, tee X3 with P3 by D-P3; tee X4; terminator R2.')
   })
 
+  it('leaves to the site what the drawing says too, and prints the drawing before the limits', () => {
+    const ids = page.printed!.flatMap(block => (block.is === 'table' || block.is === 'drawing' ? [block.id] : []))
+    expect(tablesOf(page).map(({ id }) => id)).toEqual(expect.arrayContaining(['drops', 'tees-1', 'messages', 'limits', 'stretches-1', 'device-load']))
+    expect(ids.filter(id => ['drops', 'tees-1', 'messages'].includes(id))).toEqual([])
+    expect(ids).toEqual(expect.arrayContaining(['stretches-1', 'device-load']))
+    const drawing = page.printed!.findIndex(({ is }) => is === 'drawing')
+    expect(drawing).toBeGreaterThan(0)
+    expect(page.printed!.findIndex(block => block.is === 'table' && block.id === 'limits')).toBeGreaterThan(drawing)
+  })
   it('keeps its tables narrow', () => {
     for (const block of page.blocks) if (block.is === 'table') expect([block.id, block.columns.length <= 8]).toEqual([block.id, true])
   })

@@ -27,11 +27,11 @@ describe('nothing measured yet', () => {
     const [first, , third, fourth] = cellsOf(tableIn(page, 'sheet-a1'))
     // By hand, as in the tests of the calculation: 0.475 V alone, 0.628 V with all on; 12 − 0.628
     expect(first).toEqual([
-      '1 A1.1 Circuit A1.1', 'E1 Equipment E1',
+      '1 A1.1 Circuit A1.1 E1 Equipment E1',
       'lost 0.47 V to 0.63 V at 10.0 A load 11.37 V of 12 V 0.5 MΩ at 250 V',
       '', 'source load', '', 'polarity date initials',
     ])
-    expect([third?.[1], fourth?.[1]]).toEqual(['E3 Equipment E3', 'E4 Equipment E4'])
+    expect([third?.[0], fourth?.[0]]).toEqual(['3 A1.3 Circuit A1.3 E3 Equipment E3', '3 A1.3 Circuit A1.3 E4 Equipment E4'])
     expect(cellsOf(tableIn(page, 'sheet-batteries'))).toEqual([['G1 Battery G1', 'voltage at rest: chemistry not recorded 4.00 mΩ recorded', '', 'V A', 'V A', '', 'date initials']])
     expect(cellsOf(tableIn(page, 'sheet-residual-devices'))).toEqual([['Q9 Equipment Q9', 'between 15 mA and 30 mA within 100 ms', '', '', '', 'date initials']])
   })
@@ -62,6 +62,12 @@ describe('readings', () => {
     ])
     expect(cellsOf(tableIn(page, 'measured-trip-current'))).toEqual([['5', 'Q9 Equipment Q9', '32 mA', '15 mA to 30 mA', 'at most 30 mA (2 mA missed) at least 15 mA (17 mA left)', 'outside limit']])
   })
+  it('have on paper the limit that is nearest, and of each kind the sums of what is outside or nearest', () => {
+    const printed = { ...page, blocks: page.printed! }
+    expect(cellsOf(tableIn(printed, 'measured-voltage-drop'))[0]![4]).toBe('at most 0.536 V (0.0038 V missed)')
+    expect(cellsOf(tableIn(printed, 'working-expected-drop-results'))).toEqual(cellsOf(tableIn(page, 'working-expected-drop-results')))
+    expect(wordsOn(printed)).toContain('The sums of all others are on the site.')
+  })
   it('that were replaced say by which, and raise no alarm', () => {
     expect(cellsOf(tableIn(page, 'measured-polarity')).map(([number, , , , verdict]) => [number, verdict])).toEqual([
       ['1 2026-05-04', 'right'], ['2 2026-05-04', 'replaced by 3'], ['3 2026-05-05', 'right'],
@@ -82,9 +88,9 @@ describe('readings', () => {
   })
   it('leave on the sheets what is still missing, with what is there', () => {
     const sheet = cellsOf(tableIn(page, 'sheet-a1'))
-    expect(sheet.map(([circuit]) => circuit)).toEqual(['2 A1.2 Circuit A1.2', '3 A1.3 Circuit A1.3', '3 A1.3 Circuit A1.3'])
+    expect(sheet.map(([circuit]) => circuit)).toEqual(['2 A1.2 Circuit A1.2 E2 Equipment E2', '3 A1.3 Circuit A1.3 E3 Equipment E3', '3 A1.3 Circuit A1.3 E4 Equipment E4'])
     // A drop that could not be assessed is to be measured again.
-    expect(sheet[0]?.slice(3)).toEqual(['', 'source load', '', 'right (reading 3) date initials'])
+    expect(sheet[0]?.slice(2)).toEqual(['', 'source load', '', 'right (reading 3) date initials'])
   })
   it('make tables of at most seven columns, each with an id of its own', () => {
     for (const { columns } of tablesOf(page)) expect(columns.length).toBeLessThanOrEqual(7)

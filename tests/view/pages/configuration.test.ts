@@ -26,10 +26,10 @@ describe('configuration record', () => {
 
   it('lists what to restore on each device, entries first, with where it stands and as of when', () => {
     expect(cellsOf(tableIn(page, 'settings-b1'))).toEqual([
-      ['Network address', '10.0.0.5', '–', 'its entry'],
-      ['How it comes by its address', 'set on the device', '–', 'its entry'],
-      ['Depth offset', '-0.60 m (-2.0 ft), depth is shown below keel sound the depth by hand afterwards: a wrong sign shows more water than there is', '–', 'its entry'],
-      ['Shallow alarm', '2.5 m As the owner asked.', 'Alarms > Depth', '2026-05-04, A. Fitter'],
+      ['Network address', '10.0.0.5', 'its entry'],
+      ['How it comes by its address', 'set on the device', 'its entry'],
+      ['Depth offset', '-0.60 m (-2.0 ft), depth is shown below keel sound the depth by hand afterwards: a wrong sign shows more water than there is', 'its entry'],
+      ['Shallow alarm Alarms > Depth', '2.5 m As the owner asked.', '2026-05-04, A. Fitter'],
     ])
     expect(wordsOn(page)).toContain('1 device.')
     for (const { columns } of tablesOf(page)) expect(columns.length).toBeLessThanOrEqual(5)

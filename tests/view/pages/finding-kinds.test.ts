@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest'
 import { aVessel } from '../../support/vessel-builder.js'
+import type { LocatedFinding } from '../../../src/findings/finding.js'
 import { findingKindPages } from '../../../src/view/pages/finding-kinds.view.js'
 import { cellsOf, contextOf, registries, tablesOf, wordsOn } from './support.js'
 
@@ -21,6 +22,14 @@ it('says for each what to do, without a fact that only a finding has', () => {
 
 it('knows a title for the three letters of each', () => {
   expect(tablesOf(page).map(({ caption }) => caption).filter(caption => caption.startsWith('Other'))).toEqual([])
+})
+
+it('prints the kinds that the vessel has, and says how many there are', () => {
+  const [kind] = registries.findingKinds
+  const finding = { id: kind!.id, subject: { kind: 'vessel', id: 'Any' } } as LocatedFinding
+  const printed = findingKindPages(contextOf(aVessel(), { findings: [finding] }))[0]!.printed!
+  expect(printed.flatMap(block => (block.is === 'table' ? block.rows.map(({ cells: [id] }) => id) : []))).toEqual([[kind!.id]])
+  expect(JSON.stringify(printed.at(-1))).toContain(`There are ${registries.findingKinds.length};`)
 })
 
 it('marks a kind that is no longer used', () => {

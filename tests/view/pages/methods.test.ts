@@ -71,3 +71,23 @@ function expectClose(printed: readonly number[], values: readonly unknown[], tol
     expect(Math.abs(printed[i]! - value), `${printed[i]} for ${value}`).toBeLessThanOrEqual(tolerance + 5e-6 * Math.abs(value))
   }
 }
+
+describe('on paper', () => {
+  const printed = page.printed!
+
+  it('keeps every formula, its symbols, sources and assumptions', () => {
+    const workings = printed.filter(block => block.is === 'working')
+    expect(workings.map(({ formula, inputs, results, assumes }) => ({ formula, inputs, results, assumes })))
+      .toEqual(workingsOf(page).map(({ formula, inputs, results, assumes }) => ({ formula, inputs, results, assumes })))
+  })
+
+  it('prints at most two checks, what is published first, and says how many more there are', () => {
+    for (const [i, { checks }] of registries.methods.entries()) {
+      const [, ...lines] = printed.filter(block => block.is === 'working')[i]!.sources
+      const held = lines.filter(line => line.startsWith('Held against ('))
+      expect(held).toHaveLength(Math.min(2, checks.length))
+      expect(held[0]!.startsWith('Held against (published)')).toBe(checks.some(({ origin }) => origin === 'published'))
+      expect(lines.slice(held.length)).toEqual(checks.length === 3 ? ['1 further check on the site.'] : checks.length > 3 ? [`${checks.length - 2} further checks on the site.`] : [])
+    }
+  })
+})

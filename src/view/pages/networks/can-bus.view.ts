@@ -41,10 +41,23 @@ export function canBusPage(context: ViewContext, bus: CanBus): Page {
     kicker: 'CAN bus',
     lead: bus.purpose === null ? null : [bus.purpose],
     trail: networkTrail,
-    // On paper the drawing says what stands part by part in the table.
-    printed: blocks,
+    printed: printedOf(blocks),
     blocks: [...blocks, backboneTable(context, result)],
   }
+}
+
+/** What the drawing says too, or what is only looked up, is not printed. The drawing, which fills a sheet, comes after what fits on that of the facts. */
+function printedOf(blocks: readonly Block[]): readonly Block[] {
+  const onSite = (block: Block): boolean => block.is === 'table' && (['drops', 'messages'].includes(block.id) || block.id.startsWith('tees-'))
+  const printed = blocks.filter(block => !onSite(block))
+  const drawings = printed.filter(({ is }) => is === 'drawing')
+  const limits = printed.findIndex(block => block.is === 'table' && block.id === 'limits')
+  return [
+    ...printed.slice(0, limits).filter(({ is }) => is !== 'drawing'),
+    ...drawings,
+    ...printed.slice(limits),
+    { is: 'paragraph', text: [muted('On the site only: the backbone part by part, every drop, what arrives at each tee and device, and the data message by message.')] },
+  ]
 }
 
 /** About the bus itself, its parts and devices, and whatever names the bus. */

@@ -8,7 +8,7 @@ import { counted, joined, lineBreak, muted } from '../../text.js'
 import type { Block, Facts, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 
-export function momentBlocks(context: ViewContext): readonly Block[] {
+export function momentBlocks(context: ViewContext, { onPaper }: { readonly onPaper: boolean }): readonly Block[] {
   const { moments } = context.results.placement
   if (moments === null) return []
   const { parts, centre, shift, heel } = moments
@@ -16,7 +16,7 @@ export function momentBlocks(context: ViewContext): readonly Block[] {
     { is: 'heading', text: 'Mass and moments of what was fitted', anchor: 'moments' },
     { is: 'paragraph', text: summary(context, moments) },
     shareFacts(context, moments),
-    ...(parts.length === 0 ? [] : [partTable(context, moments)]),
+    ...(parts.length === 0 ? [] : [partTable(context, moments, onPaper)]),
     workingOf(context, 'Centre of gravity of the fit', centre),
     workingOf(context, 'Shift of the vessel’s centre of gravity', shift, { remarks: [{ label: 'displacement recorded', text: `${context.vessel.identity.displacementKg === null ? 'none' : say('displacementKg', context.vessel.identity.displacementKg)}, ${includesText(context)}` }] }),
     workingOf(context, 'Heel from the fit', heel),
@@ -51,14 +51,15 @@ function shareFacts(context: ViewContext, { parts, withoutMassTags, withoutPlace
   }
 }
 
-function partTable(context: ViewContext, { parts, centre }: MomentResults): Table {
+/** On paper a line an item: its moments are on the site, and are its mass times these distances. */
+function partTable(context: ViewContext, { parts, centre }: MomentResults, onPaper: boolean): Table {
   const cell = (of: (part: MomentPart) => readonly [number, number]) => (part: MomentPart): Text => {
     const [armM, momentKgM] = of(part)
-    return [sayForWorking('armM', armM), lineBreak, muted(sayForWorking('momentKgM', momentKgM))]
+    return [sayForWorking('armM', armM), ...(onPaper ? [] : [lineBreak, muted(sayForWorking('momentKgM', momentKgM))])]
   }
   return tableOf(parts.toSorted((a, b) => b.massKg - a.massKg || byTag(a, b)), {
     id: 'moments',
-    caption: 'Mass, position and moment of each item, heaviest first',
+    caption: onPaper ? 'Mass and position of each item, heaviest first' : 'Mass, position and moment of each item, heaviest first',
     empty: '',
     columns: [
       { title: 'Item', width: 'text', cell: ({ tag }) => context.named(tag) },
@@ -68,7 +69,7 @@ function partTable(context: ViewContext, { parts, centre }: MomentResults): Tabl
       { title: 'Up', width: 'number', cell: cell(part => [part.positionM[2], part.upMomentKgM]) },
     ],
     note: centre.status === 'not computed' ? [] : [
-      `Forward of the transom, to port of the centreline, above the waterline; below each its moment, mass times distance. Sums: ${sayForWorking('massKg', centre.input.massKg)}; ${sayForWorking('momentKgM', centre.input.forwardMomentKgM)} forward, ${sayForWorking('momentKgM', centre.input.portMomentKgM)} to port, ${sayForWorking('momentKgM', centre.input.upMomentKgM)} up.`,
+      `Forward of the transom, to port of the centreline, above the waterline; ${onPaper ? 'each moment is mass times distance' : 'below each its moment, mass times distance'}. Sums: ${sayForWorking('massKg', centre.input.massKg)}; ${sayForWorking('momentKgM', centre.input.forwardMomentKgM)} forward, ${sayForWorking('momentKgM', centre.input.portMomentKgM)} to port, ${sayForWorking('momentKgM', centre.input.upMomentKgM)} up.`,
     ],
   })
 }

@@ -23,7 +23,7 @@ export function placementPages(context: ViewContext): readonly Page[] {
     ...radarBlocks(context),
     ...transducerBlocks(context),
     ...referenceBlocks(context),
-    ...momentBlocks(context),
+    ...momentBlocks(context, { onPaper }),
     ...structureBlocks(context),
     ...closing(context),
   ]

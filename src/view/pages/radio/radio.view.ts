@@ -3,6 +3,7 @@ import type { RadioResults } from '../../../model/results/radio.js'
 import { say } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
 import { fixedPages } from '../../site-map.js'
+import { firstRows } from '../../tables.js'
 import { counted, joined } from '../../text.js'
 import type { Block, Page, Text } from '../../view-model.js'
 import { foundBlocks } from '../found-blocks.js'
@@ -19,28 +20,36 @@ export function radioPages(context: ViewContext): readonly Page[] {
   const { radio } = context.results
   const { chains, antennas, radars, standingWaves, notAssessed } = radio
   if ([chains, antennas, radars, standingWaves, notAssessed].every(({ length }) => length === 0)) return []
+  const blocks: readonly Block[] = [
+    ...cautionBlocks(context),
+    ...summaryBlocks(context),
+    ...drawingBlocks(context),
+    ...chainBlocks(context),
+    ...rangeBlocks(context),
+    ...clearanceBlocks(context),
+    ...exposureBlocks(context),
+    ...skyBlocks(context),
+    ...standingWaveBlocks(context),
+    ...foundBlocks(context, { letters: 'RAD', notAssessed: context.results.radio.notAssessed }),
+    ...workingBlocks(context),
+  ]
   return [{
     key: fixedPages.radio,
     title: 'Radio and antennas',
     kicker: null,
     lead: lead(radio),
-    printed: null,
+    printed: printedOf(blocks),
     trail: [],
-    blocks: [
-      ...cautionBlocks(context),
-      ...summaryBlocks(context),
-      ...drawingBlocks(context),
-      ...chainBlocks(context),
-      ...rangeBlocks(context),
-      ...clearanceBlocks(context),
-      ...exposureBlocks(context),
-      ...skyBlocks(context),
-      ...standingWaveBlocks(context),
-      ...foundBlocks(context, { letters: 'RAD', notAssessed: context.results.radio.notAssessed }),
-      ...workingBlocks(context),
-    ],
+    blocks,
   }]
 }
+
+const mostPairsPrinted = 10
+
+/** On paper the pairs that stand nearest, and of the limits to radiation the one that decides. */
+const printedOf = (blocks: readonly Block[]): readonly Block[] => blocks
+  .filter(block => block.is !== 'table' || block.id !== 'radio-exposure-limits')
+  .map(block => (block.is === 'table' && block.id === 'radio-separation' ? firstRows(block, mostPairsPrinted) : block))
 
 const lead = ({ chains, antennas, radars }: RadioResults): Text => [
   `${counted(chains.length, 'transmitter')}, ${counted(antennas.length, 'antenna')} and ${counted(radars.length, 'radar')} are recorded. `

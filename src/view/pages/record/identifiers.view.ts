@@ -45,8 +45,7 @@ function identitiesTable(context: ViewContext, identities: readonly IdentityChec
     columns: [
       { title: 'Number', width: 'text', cell: identity => [strong(identity.value), lineBreak, `${identity.what}, `, ...holder(context, identity)] },
       { title: 'Verdict', width: 'text', cell: identity => [verdict(levels[identity.verdict], identity.verdict), ...(identity.reasons.length === 0 ? [] : [': ', identity.reasons.join('; ')])] },
-      { title: 'Form', width: 'text', cell: ({ form }) => [form ?? muted('no known form')] },
-      { title: 'Source', width: 'text', cell: ({ citations }) => joined(citations.map(citation => [cite(citation)]), lineBreak) },
+      { title: 'Form, and its source', width: 'text', cell: ({ form, citations }) => joined([[form ?? muted('no known form')], ...citations.map((citation): Text => [muted(cite(citation))])], lineBreak) },
     ],
     level: ({ verdict: stands }) => (stands === 'in order' ? null : levels[stands]),
   })

@@ -4,7 +4,7 @@ import type { Setting, Tag } from '../../../model/vessel.js'
 import { sayBoth } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
-import { dash, joined, muted, notRecorded, orNotRecorded } from '../../text.js'
+import { joined, muted, notRecorded } from '../../text.js'
 import type { Table, Text } from '../../view-model.js'
 
 export type RestoreRow = { readonly is: 'fact'; readonly fact: RestoreFact } | { readonly is: 'setting'; readonly setting: Setting }
@@ -19,9 +19,8 @@ export function restoreTable(context: ViewContext, tag: Tag, of: { readonly id: 
   return tableOf(restoreRows(context, tag), {
     ...of, empty: 'Nothing is recorded.',
     columns: [
-      { title: 'Setting', width: 'text', cell: row => [nameOf(row)] },
+      { title: 'Setting, and where in its menus', width: 'text', cell: row => withRemark(nameOf(row), row.is === 'fact' ? null : row.setting.menu) },
       { title: 'Value', width: 'text', cell: row => withRemark(valueText(context, row), row.is === 'fact' ? row.fact.remark : row.setting.notes) },
-      { title: 'Where in its menus', width: 'text', cell: row => (row.is === 'fact' ? dash : orNotRecorded(row.setting.menu)) },
       { title: 'As of', width: 'short', cell: row => asOfText(row) },
     ],
   })
