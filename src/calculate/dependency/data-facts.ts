@@ -111,6 +111,7 @@ export function dataFacts(vessel: Vessel, made: Facts, supply: Supply): Data {
     const givers = new Set(takers.flatMap(({ dataFromTags }) => dataFromTags).filter(tag => isInUse(vessel, tag)))
     const spreads = new Map([...givers].map(giver => [giver, spread(giver)]))
     for (const { tag, dataFromTags } of takers) {
+      for (const gone of dataFromTags.filter(giver => !isInUse(vessel, giver))) made.notAssessed(tag, `it needs data from ${gone}, which is removed`)
       const mine = [...new Set(dataFromTags)].filter(giver => givers.has(giver) && giver !== tag)
       for (const giverTag of mine) {
         const way = spreads.get(giverTag)!.get(tag)

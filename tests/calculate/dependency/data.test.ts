@@ -37,6 +37,10 @@ describe('data', () => {
     expect(lossOf(two, 'S1')).toEqual(['P1 degraded'])
     expect(lossOf(two, 'S3')).toEqual(['P1 no data'])
   })
+  it('of a giver that is removed are told of', () => {
+    const vessel = signals([{ ...item('B1', 'wind sensor'), status: 'removed' }, item('P1', 'display', ['B1'])], ['S1: B1 > P1'])
+    expect(dependencyOf(vessel).notAssessed).toContainEqual({ subjectTag: 'P1', reason: 'it needs data from B1, which is removed' })
+  })
   it('from the outside comes in at the equipment that makes the link; of two links either will do', () => {
     const outsideLinks = ['EX1', 'EX2'].map(tag => anOutsideLink({ tag, equipmentTag: 'K3' }))
     const vessel = signals([item('K3', 'mobile-data router'), item('P1', 'display', ['EX1', 'EX2']), item('P2', 'display', ['EX2'])], ['S1: K3 > P1', 'S2: K3 > P2'], { outsideLinks })
