@@ -12,7 +12,7 @@ import { alikeDevices, alikeInData, cableNotAsEntered } from './findings.js'
 import { lengthsOf, terminationOf } from './lengths.js'
 import { alikeSenders, busLoadOf } from './load.js'
 import { type BusWithBackbone, type Traffic, trafficOf } from './messages.js'
-import { disordersOf } from './order.js'
+import { disorders } from './order.js'
 import { readingsOf } from './readings.js'
 import { roomOf } from './room.js'
 import { supplyOf } from './supply.js'
@@ -20,7 +20,8 @@ import { supplyOf } from './supply.js'
 export function canBusPass(vessel: Vessel, _basis: Basis, before: Upstream): CanBusResults {
   const buses = vessel.canBuses.map((bus): BusWithBackbone => ({ bus, backbone: backboneOf(vessel, before.routing, bus) }))
   const traffic = trafficOf(vessel, buses)
-  const results = buses.map(bus => resultOf(vessel, before, bus, traffic.get(bus.bus.tag)!))
+  const disordersOf = disorders(vessel)
+  const results = buses.map(bus => resultOf(vessel, before, bus, traffic.get(bus.bus.tag)!, disordersOf))
   return {
     byBus: new Map(results.map(result => [result.bus.tag, result])),
     notAssessed: results.flatMap(gapsOf),
@@ -28,14 +29,14 @@ export function canBusPass(vessel: Vessel, _basis: Basis, before: Upstream): Can
   }
 }
 
-function resultOf(vessel: Vessel, before: Upstream, { bus, backbone }: BusWithBackbone, traffic: Traffic): BusResult {
+function resultOf(vessel: Vessel, before: Upstream, { bus, backbone }: BusWithBackbone, traffic: Traffic, disordersOf: ReturnType<typeof disorders>): BusResult {
   const lengths = lengthsOf(bus, backbone)
   const termination = terminationOf(backbone)
   const supply = supplyOf(vessel, before, bus, backbone)
   const load = busLoadOf(bus, backbone, traffic)
   return {
     bus, backbone, lengths, termination, supply, load,
-    disorders: disordersOf(vessel, { bus, backbone }),
+    disorders: disordersOf({ bus, backbone }),
     alike: alikeSenders(bus, traffic.messages),
     room: roomOf(backbone, lengths, supply, load),
     readings: readingsOf(vessel, { bus, backbone, termination, supply, load }),

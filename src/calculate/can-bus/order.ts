@@ -4,14 +4,15 @@ import type { Backbone, BusSegment, Station } from '../../model/results/can-bus.
 import type { Cable, CanBus, Tag, Vessel } from '../../model/vessel.js'
 import { inWords } from '../../findings/words.js'
 
-/** What speaks against the record, a few words each. */
-export function disordersOf(vessel: Vessel, { bus, backbone }: { readonly bus: CanBus; readonly backbone: Backbone }): readonly string[] {
+/** By bus: what speaks against the record, a few words each. What all buses share is gathered once. */
+export function disorders(vessel: Vessel): (bus: { readonly bus: CanBus; readonly backbone: Backbone }) => readonly string[] {
   const { cables } = lookup(vessel)
   const places = placesOf(vessel)
-  return [
+  const entered = enteredCables(vessel)
+  return ({ bus, backbone }) => [
     ...backbone.spans.flatMap((span, i) => span.flatMap((segment, j) => spanWords(cables.get(segment.cableTag), places, backbone, { i, isFirst: j === 0, isLast: j === span.length - 1 }))),
     ...backbone.stations.flatMap(station => dropWords(cables, places, station)),
-    ...leftOut(vessel, bus),
+    ...leftOut(vessel, entered, bus),
   ]
 }
 
@@ -53,13 +54,15 @@ function dropWords(cables: ReadonlyMap<Tag, Cable>, places: ReadonlySet<Tag>, { 
   return [part.deviceTag === null ? `drop ${cable.tag} leads to ${inWords(away)}, and ${part.tag} has no device` : `drop ${cable.tag} ends at ${inWords(away)}, not at ${part.tag} with ${part.deviceTag}`]
 }
 
+const enteredCables = ({ canBuses }: Vessel): ReadonlySet<Tag> => new Set(canBuses.flatMap(({ backbone }) =>
+  backbone.flatMap(part => (part.kind === 'segment' ? [part.cableTag] : 'dropCableTag' in part && part.dropCableTag !== null ? [part.dropCableTag] : []))))
+
 /** Bus cables that end at this bus and are entered in no backbone. */
-function leftOut(vessel: Vessel, bus: CanBus): readonly string[] {
-  const entered = new Set(vessel.canBuses.flatMap(({ backbone }) => backbone.flatMap(part => (part.kind === 'segment' ? [part.cableTag] : 'dropCableTag' in part && part.dropCableTag !== null ? [part.dropCableTag] : []))))
+function leftOut(vessel: Vessel, entered: ReadonlySet<Tag>, bus: CanBus): readonly string[] {
+  const { cableTypes, cablesAt } = lookup(vessel)
   const parts = new Set(bus.backbone.flatMap(part => (part.kind === 'segment' ? [] : [part.tag])))
-  const { cableTypes } = lookup(vessel)
   const isBusCable = ({ typeTag }: Cable): boolean => cableTypes.get(typeTag ?? '')?.use === 'can bus'
-  return vessel.cables.filter(cable => cable.status !== 'removed' && !entered.has(cable.tag) && [cable.from.tag, cable.to.tag].some(tag => parts.has(tag))
-    && (isBusCable(cable) || [cable.from.tag, cable.to.tag].every(tag => parts.has(tag))))
+  return [...new Set([...parts].flatMap(tag => cablesAt.get(tag) ?? []))]
+    .filter(cable => cable.status !== 'removed' && !entered.has(cable.tag) && (isBusCable(cable) || [cable.from.tag, cable.to.tag].every(tag => parts.has(tag))))
     .map(({ tag, from, to }) => `${tag} from ${from.tag} to ${to.tag} is entered in no backbone`)
 }

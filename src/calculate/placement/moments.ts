@@ -4,7 +4,7 @@ import { inWords } from '../../findings/words.js'
 import type { Gap } from '../../model/results/gap.js'
 import type { MomentPart, MomentResults } from '../../model/results/placement.js'
 import type { Vessel } from '../../model/vessel.js'
-import { heelLimit } from '../../references/tables/placement-practice.js'
+import { heelLimit, uncountedMassMostPercent } from '../../references/tables/placement-practice.js'
 import { compare } from '../compare.js'
 import { runMethod } from '../run-method.js'
 import { centreOfFitMethod } from './centre-of-fit.calc.js'
@@ -29,7 +29,9 @@ export function momentsOf(vessel: Vessel): MomentsJudged {
   const shift = shiftOf(vessel, centre)
   const heel = heelOf(vessel, centre)
   const limit: Limit = { relation: 'at most', value: heelLimit.heelDeg, citation: heelLimit.citation }
-  const heelComparison = heel.status === 'computed' ? compare('heelDeg', Math.abs(heel.output.heelDeg), limit) : null
+  const uncountedKg = withoutPlace.reduce((total, { massKg }) => total + massKg, 0)
+  const tooMuchLeftOut = uncountedKg > (uncountedMassMostPercent / 100) * sum('massKg')
+  const heelComparison = heel.status === 'computed' && !tooMuchLeftOut ? compare('heelDeg', Math.abs(heel.output.heelDeg), limit) : null
   const name = vessel.identity.name
   return {
     moments: { parts, withoutMassTags, withoutPlace, centre, shift, heel, heelComparison },
@@ -38,6 +40,7 @@ export function momentsOf(vessel: Vessel): MomentsJudged {
       ...(shift.status === 'computed' && vessel.identity.stability.includesEquipment === null ? [{ subjectTag: name, reason: 'shift of the centre of gravity and heel: whether the displacement counts the fit is not recorded; it is taken to be without it' }] : []),
       ...(centre.status === 'not computed' ? [{ subjectTag: name, reason: `moments: ${centre.reason}` }] : [
         ...(shift.status === 'not computed' ? [{ subjectTag: name, reason: `shift of the centre of gravity: ${shift.reason}` }] : []),
+        ...(heel.status === 'computed' && tooMuchLeftOut ? [{ subjectTag: name, reason: `heel from the fit against its limit: what has no position weighs more than ${uncountedMassMostPercent} % of what is counted` }] : []),
         ...(heel.status === 'not computed' ? [{ subjectTag: name, reason: `heel from the fit: ${heel.reason}` }] : []),
       ]),
     ],

@@ -11,3 +11,5 @@ export const depthTolerance = { valueM: 0.1, citation: practice('a depth shown t
 /** Of the higher frequency; two transducers closer than that disturb one another when they run together. */
 export const frequencyApart = { shareFactor: 0.1, citation: practice('frequencies of transducers at least 10 % apart') } as const
 export const heelLimit = { heelDeg: 1, citation: practice('a fit that heels the boat by more than 1° is trimmed out') } as const
+/** What has a mass and no position may weigh this share of what is counted before the heel says nothing. Common practice, no source. */
+export const uncountedMassMostPercent = 5

@@ -97,6 +97,12 @@ describe('mass and moments', () => {
     const side = (toPortM: number) => placementOf(aBoat({ equipment: [mass('M1', 300, [5, toPortM, 1])] })).findings[0]!.message
     expect([side(1), side(-1)].map(message => /to (\w+),/.exec(message)?.[1])).toEqual(['port', 'starboard'])
   })
+  // 5 % of 300 kg are 15 kg.
+  it.each([[15, true], [15.1, false]] as const)('are not held against a heel while %d kg without a position are left out: judged %s', (massKg, judged) => {
+    const { moments, findings, notAssessed } = placementOf(aBoat({ equipment: [mass('M1', 300, [5, 1, 1]), { ...mass('M2', massKg, [0, 0, 0]), positionM: null }] }))
+    expect([moments!.heelComparison !== null, findings.some(({ id }) => id === 'PLC113'), notAssessed.some(({ reason }) => reason.startsWith('heel from the fit against its limit'))])
+      .toEqual([judged, judged, !judged])
+  })
   it('have no heel and no shift without displacement, metacentric height, centre', () => {
     expect(reasonsOf(aBoat({ equipment: two }, { displacementKg: null })).filter(reason => reason.includes('displacement'))).toHaveLength(2)
     expect(reasonsOf(aBoat({ equipment: two }, withStability({ metacentricHeightM: null })))).toContain('Sandpiper: heel from the fit: the metacentric height is not recorded')
