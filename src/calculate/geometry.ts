@@ -62,6 +62,9 @@ export const isInside = ({ fromM, toM }: Box, eye: Position): boolean =>
 /** The bearings at which something of the box stands within a band of elevations, as seen from the eye. */
 export function sectorsOfBox(box: Box, eye: Position, { lowestDeg, highestDeg }: Band): readonly Sector[] {
   const [bottomM, topM] = sorted(box.fromM[2] - eye[2], box.toM[2] - eye[2])
+  const farM = Math.max(...cornersOf(box).map(([forward, toPort]) => Math.hypot(forward - eye[0], toPort - eye[1])))
+  // The whole box lies under the band or above it, even where it is farthest.
+  if (Math.atan2(topM, farM) * degPerRad < Math.min(lowestDeg, 0) || Math.atan2(bottomM, farM) * degPerRad > Math.max(highestDeg, 0)) return []
   // Where the top comes down to the band, or the bottom rises out of it, the answer changes within a face.
   const radii = [topM / Math.tan(lowestDeg / degPerRad), bottomM / Math.tan(highestDeg / degPerRad)].filter(radius => radius > 0 && Number.isFinite(radius))
   const edges = [...cornersOf(box), ...radii.flatMap(radius => crossings(box, eye, radius))].map(point => bearingDeg(eye, point))
