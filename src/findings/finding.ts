@@ -7,6 +7,8 @@ export type Severity = 'error' | 'warning' | 'note'
 /** `kind` is the key of the vessel data's list (`circuit`, `cable`, …), `id` the tag. */
 export interface SubjectRef { readonly kind: string; readonly id: string }
 export interface Limit { readonly relation: 'at most' | 'at least'; readonly value: number; readonly citation: Citation }
+export const atMost = (value: number, citation: Citation): Limit => ({ relation: 'at most', value, citation })
+export const atLeast = (value: number, citation: Citation): Limit => ({ relation: 'at least', value, citation })
 
 export interface Facts<E extends Quantities> {
   readonly subject: SubjectRef

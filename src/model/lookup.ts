@@ -1,6 +1,6 @@
 /** Things of a vessel by tag. Built once for a vessel and kept with it. */
 import type {
-  Battery, Busbar, Cable, CableEnd, CableType, CanBus, Circuit, Equipment, EthernetNetwork, OutsideLink, Panel, SerialLink, StandingPlace, Structure, System, Tag, Vessel, WirelessNetwork, Wireway, WirewayPoint, Zone,
+  Battery, Busbar, Cable, CableEnd, CableType, CanBus, Circuit, Equipment, EthernetNetwork, ItemStatus, OutsideLink, Panel, SerialLink, StandingPlace, Structure, System, Tag, Vessel, WirelessNetwork, Wireway, WirewayPoint, Zone,
 } from './vessel.js'
 
 export type Item = Equipment | Battery | Busbar | Panel
@@ -97,3 +97,6 @@ export const attachedAt = ({ cablesAt }: Pick<Lookup, 'cablesAt'>, tag: Tag, ter
     ...(cable.from.tag === tag && cable.from.terminal === terminal ? [{ cable, far: cable.to }] : []),
     ...(cable.to.tag === tag && cable.to.terminal === terminal ? [{ cable, far: cable.from }] : []),
   ])
+
+/** What is removed is not on board; what is planned will be. */
+export const isThere = ({ status }: { readonly status: ItemStatus | null }): boolean => status !== 'removed'

@@ -296,6 +296,8 @@ export const bibliography = {
   'circuit-theory': { designation: 'circuit theory', title: "Ohm's law and Kirchhoff's laws", publisher: '', edition: null, standing: 'derived', remark: null },
 } as const satisfies Record<string, Source>
 
+export const commonPractice = (place: string): Citation => ({ source: 'common-practice', place })
+
 /** How a cited figure was confirmed. */
 export const standingOf = (citation: Citation): Standing => citation.standing ?? bibliography[citation.source].standing
 

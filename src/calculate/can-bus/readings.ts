@@ -1,10 +1,9 @@
 /** What was measured on a bus against what follows from its record. */
-import type { Limit } from '../../findings/finding.js'
+import { atLeast, atMost } from '../../findings/finding.js'
 import { lookup } from '../../model/lookup.js'
 import type { Backbone, BusLoad, BusReading, BusSupply, BusTermination, TeeSupply } from '../../model/results/can-bus.js'
 import type { Comparison } from '../../model/results.js'
 import type { CanBus, Measurement, Vessel } from '../../model/vessel.js'
-import type { Citation } from '../../references/bibliography.js'
 import { lowestDeviceV, readingTolerance, terminationTolerance, terminatorOhm } from '../../references/tables/can-rules.js'
 import { compare } from '../compare.js'
 import { say } from '../../units/format.js'
@@ -35,8 +34,6 @@ function inOrder(vessel: Vessel, expected: Expected): readonly Read[] {
 
 const about = ({ number, date, atTag }: Measurement) => ({ number, date, atTag, from: null as BusReading['from'] })
 
-const atLeast = (value: number, citation: Citation): Limit => ({ relation: 'at least', value, citation })
-const atMost = (value: number, citation: Citation): Limit => ({ relation: 'at most', value, citation })
 const agreeing = (comparisons: readonly Comparison[]): boolean => comparisons.every(({ within }) => within)
 /** Nothing to hold it against. */
 const unheld = { calculated: null, limits: [], tolerances: [], agrees: null } as const

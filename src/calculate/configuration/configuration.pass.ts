@@ -1,5 +1,5 @@
 /** Configuration record: software and settings to restore after a replacement. */
-import { grouped, lookup } from '../../model/lookup.js'
+import { grouped, isThere, lookup } from '../../model/lookup.js'
 import type { ConfigurationResults, Restore, RestoreFact, SoftwareVersion } from '../../model/results/configuration.js'
 import type { Setting, Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
@@ -19,7 +19,7 @@ export function configurationPass(vessel: Vessel, _basis: Basis, _before: Upstre
 function restoreLists(vessel: Vessel): ReadonlyMap<Tag, Restore> {
   const { items, equipment, panels } = lookup(vessel)
   const ofItem = grouped(vessel.settings, ({ itemTag }) => [itemTag])
-  const lists = [...items.values()].filter(({ status }) => status !== 'removed').map(({ tag }): [Tag, Restore] => {
+  const lists = [...items.values()].filter(isThere).map(({ tag }): [Tag, Restore] => {
     const [device, panel] = [equipment.get(tag), panels.get(tag)]
     const facts = device !== undefined ? factsOf(vessel, device) : panel !== undefined ? moduleFacts(vessel, panel) : []
     const settings = latest(ofItem.get(tag) ?? [])

@@ -1,5 +1,6 @@
 /** What the builders of supply and of data share: the things of a vessel as statements, and what is watched of them. */
 import type { Cause, LossKind } from '../../model/results/dependency.js'
+import type { Gap } from '../../model/results/gap.js'
 import type { Tag } from '../../model/vessel.js'
 import { type Settled, type Statement, type Statements, statements } from './statements.js'
 
@@ -14,7 +15,7 @@ export interface Facts extends Omit<Statements, 'settle'> {
   watch(watch: Watch): void
   readonly watches: readonly Watch[]
   notAssessed(subjectTag: Tag, reason: string): void
-  readonly gaps: readonly { readonly subjectTag: Tag; readonly reason: string }[]
+  readonly gaps: readonly Gap[]
   settle(): Settled
 }
 
@@ -22,7 +23,7 @@ export function facts(): Facts {
   const made = statements()
   const things = new Map<Tag, Statement>()
   const watches: Watch[] = []
-  const gaps: { subjectTag: Tag; reason: string }[] = []
+  const gaps: Gap[] = []
   return {
     ...made, things, watches, gaps,
     sound: tag => {

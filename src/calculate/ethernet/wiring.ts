@@ -1,5 +1,5 @@
 /** From port to port: cables joined at connectors without electronics, what ends at each port, what is reached from where. */
-import { lookup } from '../../model/lookup.js'
+import { isThere, lookup } from '../../model/lookup.js'
 import type { LinkEnd, PortUse } from '../../model/results/ethernet.js'
 import type { Cable, CableEnd, Equipment, EthernetNetwork, Port, Tag, Vessel } from '../../model/vessel.js'
 import { equipmentKind } from '../../references/equipment-kinds.js'
@@ -110,7 +110,7 @@ function linkEnd(vessel: Vessel, end: CableEnd): LinkEnd {
 /** The Ethernet ports of an item, each name once, with what ends there. */
 export function portsOf(vessel: Vessel, item: Equipment, { wireOfCable }: Wiring): readonly PortUse[] {
   const { cablesAt } = lookup(vessel)
-  const cables = (cablesAt.get(item.tag) ?? []).filter(({ status }) => status !== 'removed')
+  const cables = (cablesAt.get(item.tag) ?? []).filter(isThere)
   const ports = ethernetPorts(item)
   const isAt = (cable: Cable, near: CableEnd, name: string): boolean =>
     near.tag === item.tag && (near.terminal === name || (near.terminal === null && wireOfCable.has(cable.tag) && portOf(vessel, near) === name))

@@ -1,7 +1,7 @@
 /** Identifiers: MMSI, call sign, hull identification, beacons. */
 import { type Finding, find } from '../../findings/finding.js'
 import { inWords } from '../../findings/words.js'
-import { grouped } from '../../model/lookup.js'
+import { grouped, isThere } from '../../model/lookup.js'
 import type { Gap } from '../../model/results/gap.js'
 import type { IdentifiersResults, IdentityCheck } from '../../model/results/identifiers.js'
 import type { Equipment, Tag, Vessel } from '../../model/vessel.js'
@@ -19,7 +19,7 @@ import { readMmsi } from './mmsi.js'
 export function identifiersPass(vessel: Vessel, _basis: Basis, _before: Upstream): IdentifiersResults {
   const { mmsi, callSign, hullIdentification, flag } = vessel.identity
   const flagCountry = flag === null ? null : countryOf(flag)
-  const items = vessel.equipment.filter(({ status }) => status !== 'removed')
+  const items = vessel.equipment.filter(isThere)
   const judgements: readonly Judged[] = [
     ...(mmsi === null ? [] : [checkVesselMmsi(vessel, mmsi, flagCountry)]),
     ...(callSign === null ? [] : [checkCallSign(vessel, callSign, flagCountry)]),

@@ -1,7 +1,7 @@
 /** Compasses and heading sensors: what stands closer than its safe distance, and which single conductors run near. */
 import { type Finding, find, type Limit } from '../../findings/finding.js'
 import { inWords } from '../../findings/words.js'
-import { grouped, lookup } from '../../model/lookup.js'
+import { grouped, isThere, lookup } from '../../model/lookup.js'
 import type { Gap } from '../../model/results/gap.js'
 import type { CompassPair, CompassPlacement, SingleConductor } from '../../model/results/placement.js'
 import type { CompassClass, Equipment, Position, Vessel } from '../../model/vessel.js'
@@ -24,7 +24,6 @@ interface Compass { readonly item: Equipment; readonly compassClass: MagneticCla
 
 export const classNames: Readonly<Record<MagneticClass, string>> = { 'standard': 'standard compass', 'steering': 'steering compass', 'flux-gate': 'heading sensor' }
 
-const isThere = ({ status }: Equipment): boolean => status !== 'removed'
 const isDeclared = ({ compassSafeStandardM, compassSafeSteeringM }: Equipment): boolean => compassSafeStandardM !== null || compassSafeSteeringM !== null
 
 export function compassPlacements(vessel: Vessel, basis: Basis, before: Upstream): Judged<CompassPlacement> {

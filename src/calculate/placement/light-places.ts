@@ -1,11 +1,10 @@
 /** Heights and places of the lights of a power-driven vessel against hull, length and one another: COLREG annex I. */
-import { type Finding, find, type FindingKind, type Limit } from '../../findings/finding.js'
+import { atLeast, atMost, type Finding, find, type FindingKind, type Limit } from '../../findings/finding.js'
 import { grouped } from '../../model/lookup.js'
 import type { Gap } from '../../model/results/gap.js'
 import type { PlaceCheck } from '../../model/results/placement.js'
 import type { NavigationLightKind, Position, Tag, Vessel } from '../../model/vessel.js'
 import { lightPlaces } from '../../references/tables/navigation-lights.js'
-import type { Citation } from '../../references/bibliography.js'
 import { compare } from '../compare.js'
 import { lightPlacedWrong, lightTooLow, sidelightTooHigh } from './findings.js'
 import type { FittedLight } from './lights.js'
@@ -14,8 +13,6 @@ export interface PlaceChecks { readonly byTag: ReadonlyMap<Tag, readonly PlaceCh
 
 interface Placed { readonly tag: Tag; readonly kind: NavigationLightKind; readonly at: Position }
 interface Judged { readonly tag: Tag; readonly check: PlaceCheck; readonly finding: () => Finding }
-
-const limitOf = (relation: Limit['relation'], value: number, citation: Citation): Limit => ({ relation, value, citation })
 
 export function placeChecks(vessel: Vessel, fitted: readonly FittedLight[]): PlaceChecks {
   const placed = fitted.flatMap(({ item, light, positionM }): readonly Placed[] => (positionM === null ? [] : [{ tag: item.tag, kind: light.kind, at: positionM }]))
@@ -58,34 +55,34 @@ function lying(tag: Tag, words: string, distanceM: number, limit: Limit): Judged
 
 /** The gunwale stands for the hull; a vessel of 20 m and over counts from her uppermost deck. */
 function aboveHull({ identity: { beamM } }: Vessel, { tag, at }: Placed, lengthM: number, gunwaleHeightM: number): Judged {
-  if (lengthM < 20) return height(lightTooLow, tag, 'above the gunwale', at[2] - gunwaleHeightM, limitOf('at least', lightPlaces.mastheadAboveGunwale.leastM, lightPlaces.mastheadAboveGunwale.citation))
+  if (lengthM < 20) return height(lightTooLow, tag, 'above the gunwale', at[2] - gunwaleHeightM, atLeast(lightPlaces.mastheadAboveGunwale.leastM, lightPlaces.mastheadAboveGunwale.citation))
   const { leastM, mostM, citation } = lightPlaces.mastheadAboveHull
-  return height(lightTooLow, tag, 'above the hull', at[2] - gunwaleHeightM, limitOf('at least', Math.min(mostM, Math.max(leastM, beamM ?? 0)), citation))
+  return height(lightTooLow, tag, 'above the hull', at[2] - gunwaleHeightM, atLeast(Math.min(mostM, Math.max(leastM, beamM ?? 0)), citation))
 }
 
 function aboveSidelights({ tag, at }: Placed, sides: readonly Placed[]): readonly Judged[] {
   if (sides.length === 0) return []
   const { leastM, citation } = lightPlaces.mastheadAboveSidelights
-  return [height(lightTooLow, tag, 'above the sidelights', at[2] - Math.max(...sides.map(side => side.at[2])), limitOf('at least', leastM, citation))]
+  return [height(lightTooLow, tag, 'above the sidelights', at[2] - Math.max(...sides.map(side => side.at[2])), atLeast(leastM, citation))]
 }
 
 const lanternBelow = (masthead: Placed, { at }: Placed): Judged =>
-  height(lightTooLow, masthead.tag, 'above the lantern of the sidelights', masthead.at[2] - at[2], limitOf('at least', lightPlaces.lanternBelowMasthead.leastM, lightPlaces.lanternBelowMasthead.citation))
+  height(lightTooLow, masthead.tag, 'above the lantern of the sidelights', masthead.at[2] - at[2], atLeast(lightPlaces.lanternBelowMasthead.leastM, lightPlaces.lanternBelowMasthead.citation))
 
 function sidelightsLower(masthead: Placed, sides: readonly Placed[], gunwaleHeightM: number): readonly Judged[] {
   const { shareFactor, citation } = lightPlaces.sidelightShare
-  const limit = limitOf('at most', shareFactor * (masthead.at[2] - gunwaleHeightM), citation)
+  const limit = atMost(shareFactor * (masthead.at[2] - gunwaleHeightM), citation)
   return sides.map(({ tag, at }) => height(sidelightTooHigh, tag, 'above the gunwale', at[2] - gunwaleHeightM, limit))
 }
 
-const sideAbaft = (masthead: Placed, { tag, at }: Placed): Judged => lying(tag, 'forward of the transom', at[0], limitOf('at most', masthead.at[0], lightPlaces.sidelightsAbaftMasthead.citation))
+const sideAbaft = (masthead: Placed, { tag, at }: Placed): Judged => lying(tag, 'forward of the transom', at[0], atMost(masthead.at[0], lightPlaces.sidelightsAbaftMasthead.citation))
 
-const forwardOfMiddle = ({ tag, at }: Placed, lengthM: number): Judged => lying(tag, 'forward of the transom', at[0], limitOf('at least', lengthM / 2, lightPlaces.oneMasthead.citation))
+const forwardOfMiddle = ({ tag, at }: Placed, lengthM: number): Judged => lying(tag, 'forward of the transom', at[0], atLeast(lengthM / 2, lightPlaces.oneMasthead.citation))
 
 function twoMastheads([forward, after]: readonly Placed[], lengthM: number): readonly Judged[] {
   const { lengthFactor, mostM, stemFactor, citation } = lightPlaces.twoMastheads
   return [
-    lying(after!.tag, 'between the masthead lights', forward!.at[0] - after!.at[0], limitOf('at least', Math.min(mostM, lengthFactor * lengthM), citation)),
-    lying(forward!.tag, 'from the stem', lengthM - forward!.at[0], limitOf('at most', stemFactor * lengthM, citation)),
+    lying(after!.tag, 'between the masthead lights', forward!.at[0] - after!.at[0], atLeast(Math.min(mostM, lengthFactor * lengthM), citation)),
+    lying(forward!.tag, 'from the stem', lengthM - forward!.at[0], atMost(stemFactor * lengthM, citation)),
   ]
 }

@@ -1,4 +1,5 @@
 /** Mass and moments of what was fitted. */
+import { isThere } from '../../model/lookup.js'
 import { type Finding, find, type Limit } from '../../findings/finding.js'
 import { inWords } from '../../findings/words.js'
 import type { Gap } from '../../model/results/gap.js'
@@ -15,7 +16,7 @@ import { heelMethod } from './heel.calc.js'
 export interface MomentsJudged { readonly moments: MomentResults | null; readonly notAssessed: readonly Gap[]; readonly findings: readonly Finding[] }
 
 export function momentsOf(vessel: Vessel): MomentsJudged {
-  const items = [...vessel.equipment, ...vessel.batteries].filter(({ status }) => status !== 'removed')
+  const items = [...vessel.equipment, ...vessel.batteries].filter(isThere)
   const parts = items.flatMap(({ tag, massKg, positionM }): readonly MomentPart[] => (massKg === null || positionM === null ? [] : [{
     tag, massKg, positionM, forwardMomentKgM: massKg * positionM[0], portMomentKgM: massKg * positionM[1], upMomentKgM: massKg * positionM[2],
   }]))

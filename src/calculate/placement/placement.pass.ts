@@ -1,4 +1,5 @@
 /** Placement: compasses, transducers, navigation lights, radar, mass and moments. */
+import { isThere } from '../../model/lookup.js'
 import type { Gap } from '../../model/results/gap.js'
 import type { PlacementResults, PositionReference } from '../../model/results/placement.js'
 import type { Vessel } from '../../model/vessel.js'
@@ -37,7 +38,7 @@ const positionKinds: ReadonlySet<string> = new Set<EquipmentKindKey>(['gnss rece
 
 /** Only where there is an AIS transceiver to be told. */
 function positionReferences({ equipment, identity: { lengthM, beamM, name } }: Vessel): { readonly placed: readonly PositionReference[]; readonly notAssessed: readonly Gap[] } {
-  const there = equipment.filter(({ status }) => status !== 'removed')
+  const there = equipment.filter(isThere)
   if (!there.some(({ kind }) => kind === 'ais transceiver')) return { placed: [], notAssessed: [] }
   if (lengthM === null || beamM === null) {
     const missing = lengthM !== null ? 'the beam of the vessel is' : beamM !== null ? 'the length of the vessel is' : 'length and beam of the vessel are'

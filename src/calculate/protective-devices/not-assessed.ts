@@ -1,14 +1,15 @@
 /** What could not be held against a limit, with the reason. None of it is a pass. */
 import { lookup } from '../../model/lookup.js'
 import type { FeedingResults } from '../../model/results.js'
-import type { NotAssessed, ProtectiveDevicesResults } from '../../model/results/protective-devices.js'
+import type { Gap } from '../../model/results/gap.js'
+import type { ProtectiveDevicesResults } from '../../model/results/protective-devices.js'
 import type { Vessel } from '../../model/vessel.js'
 import { currentUnknown } from './capability.js'
 
 export function gapsOf(
   vessel: Vessel, feeding: FeedingResults,
   { byBattery, byPoint, byCircuit, byPanel }: Pick<ProtectiveDevicesResults, 'byBattery' | 'byPoint' | 'byCircuit' | 'byPanel'>,
-): readonly NotAssessed[] {
+): readonly Gap[] {
   return [
     ...[...byPoint].flatMap(([subjectTag, { current }]) =>
       current.status === 'not computed' ? [{ subjectTag: subjectTag.split(':', 1)[0]!, reason: `${currentUnknown}${current.reason}` }] : []),
@@ -22,7 +23,7 @@ export function gapsOf(
 }
 
 /** While a normally open circuit from another source is closed, both sources feed a fault. */
-function openLinks(vessel: Vessel, { byCircuit }: FeedingResults): readonly NotAssessed[] {
+function openLinks(vessel: Vessel, { byCircuit }: FeedingResults): readonly Gap[] {
   const { circuitsOfLoad } = lookup(vessel)
   return vessel.circuits.flatMap(({ tag, normalState, interlockTag, loadTags }) => {
     const source = byCircuit.get(tag)?.sourceTag ?? null

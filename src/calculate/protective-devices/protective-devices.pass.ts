@@ -1,5 +1,6 @@
 /** Device by device: where it sits, what it must break, in which order devices trip; conductors without one. */
-import type { DeviceCheck, DeviceGap, NotAssessed, ProtectiveDevicesResults } from '../../model/results/protective-devices.js'
+import type { Gap } from '../../model/results/gap.js'
+import type { DeviceCheck, DeviceGap, ProtectiveDevicesResults } from '../../model/results/protective-devices.js'
 import type { Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
 import { compare } from '../compare.js'
@@ -28,7 +29,7 @@ export function protectiveDevicesPass(vessel: Vessel, basis: Basis, before: Upst
     switches, byBattery: faults.byBattery, byPoint: faults.byPoint, byCircuit, byPanel,
     exposed: exposedConductors(vessel, basis, before, distances),
   }
-  const notAssessed: readonly NotAssessed[] = [...gapsOf(vessel, before.feeding, results), ...switchGaps(switches)]
+  const notAssessed: readonly Gap[] = [...gapsOf(vessel, before.feeding, results), ...switchGaps(switches)]
   return {
     ...results,
     notAssessed,

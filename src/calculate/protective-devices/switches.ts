@@ -1,8 +1,9 @@
 /** Switches, isolators and what else a circuit goes through: what flows through each against its own rating. */
 import { type Finding, find } from '../../findings/finding.js'
 import { lookup } from '../../model/lookup.js'
+import type { Gap } from '../../model/results/gap.js'
 import type { SwitchCheck } from '../../model/results/protective-devices.js'
-import type { Equipment, Tag, Vessel } from '../../model/vessel.js'
+import type { Equipment, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
 import { type EquipmentKindKey, equipmentKind } from '../../references/equipment-kinds.js'
 import { compare } from '../compare.js'
@@ -40,7 +41,7 @@ export const switchFindings = (checks: readonly SwitchCheck[]): readonly Finding
   })] : []))
 
 /** Why one could not be held against its rating. */
-export const switchGaps = (checks: readonly SwitchCheck[]): readonly { readonly subjectTag: Tag; readonly reason: string }[] =>
+export const switchGaps = (checks: readonly SwitchCheck[]): readonly Gap[] =>
   checks.filter(({ comparison }) => comparison === null).map(({ tag, ratedCurrentA }) => ({
     subjectTag: tag,
     reason: ratedCurrentA === null ? 'current through the switch against its rating: its rating is not recorded' : 'current through the switch against its rating: the current is not known',

@@ -1,6 +1,6 @@
 /** Every transmitter with its way to the antenna: what is lost on it, what arrives, and whether the antenna suits. */
 import { type Finding, find } from '../../findings/finding.js'
-import { grouped, lookup } from '../../model/lookup.js'
+import { grouped, isThere, lookup } from '../../model/lookup.js'
 import type { AntennaUse, ChainStep, RadioChain } from '../../model/results/radio.js'
 import { lossOf } from '../../model/results/radio.js'
 import { cableLengthM, type RoutingResults } from '../../model/results.js'
@@ -19,7 +19,6 @@ import { partOf } from './geometry.js'
 import { powerAtAntennaMethod } from './power-at-antenna.calc.js'
 import { radiatedPowerMethod } from './radiated-power.calc.js'
 
-export const isThere = ({ status }: { readonly status: string | null }): boolean => status !== 'removed'
 export const isAis = ({ service }: Pick<RadioChain, 'service'>): boolean => /\bais\b/i.test(service)
 
 /** Beacons are left out: they send in distress only. */

@@ -1,10 +1,11 @@
 /** Radar scanners: what stands in their beam. */
+import { isThere } from '../../model/lookup.js'
 import { type Finding, find } from '../../findings/finding.js'
 import { inWords } from '../../findings/words.js'
 import type { AntennaUse, BeamMeeting, Part, RadarBeam } from '../../model/results/radio.js'
 import type { Equipment, Vessel } from '../../model/vessel.js'
 import { sayBoth } from '../../units/format.js'
-import { isScanner, isThere } from './chains.js'
+import { isScanner } from './chains.js'
 import { antennaCrossesBeam, skyAntennaInBeam } from './findings.js'
 import { apart, elevationFrom, partOf, personAt } from './geometry.js'
 

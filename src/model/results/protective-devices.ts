@@ -3,6 +3,7 @@ import type { Finding } from '../../findings/finding.js'
 import type { Citation } from '../../references/bibliography.js'
 import type { Comparison, Outcome } from '../results.js'
 import type { Tag } from '../vessel.js'
+import type { Gap } from './gap.js'
 
 export interface ProtectiveDevicesResults {
   readonly byBattery: ReadonlyMap<Tag, BatteryFault>
@@ -16,12 +17,11 @@ export interface ProtectiveDevicesResults {
   readonly byPanel: ReadonlyMap<Tag, PanelCheck>
   /** Switches, isolators and what else a circuit goes through, with a rating or in need of one. */
   readonly switches: readonly SwitchCheck[]
-  readonly notAssessed: readonly NotAssessed[]
+  readonly notAssessed: readonly Gap[]
   readonly findings: readonly Finding[]
 }
 /** `currentA`: the largest in any cable at it; null when it is not known. */
 export interface SwitchCheck { readonly tag: Tag; readonly ratedCurrentA: number | null; readonly currentA: number | null; readonly comparison: Comparison | null }
-export interface NotAssessed { readonly subjectTag: Tag; readonly reason: string }
 
 // --- prospective current ---------------------------------------------------------------------------------------------
 /** What stands behind a battery's short-circuit current. */

@@ -1,17 +1,16 @@
 /** Limits on antennas and their cables, alike for every basis. Passes only look up and compare. */
 import type { Limit } from '../../findings/finding.js'
-import type { Citation } from '../bibliography.js'
+import { type Citation, commonPractice } from '../bibliography.js'
 
-const practice = (place: string): Citation => ({ source: 'common-practice', place })
 
-export const cableLoss: Limit = { relation: 'at most', value: 3, citation: practice('half of the power reaches the antenna: 3 dB in cables, connectors and splitters') }
-export const aisCableLossPreferred: Limit = { relation: 'at most', value: 1.5, citation: practice('AIS: 1.5 dB preferred') }
+export const cableLoss: Limit = { relation: 'at most', value: 3, citation: commonPractice('half of the power reaches the antenna: 3 dB in cables, connectors and splitters') }
+export const aisCableLossPreferred: Limit = { relation: 'at most', value: 1.5, citation: commonPractice('AIS: 1.5 dB preferred') }
 
 /** Between the nearest points of two things, where neither maker nor ship rules say otherwise. */
 export const practiceSeparation = {
-  vhf: { relation: 'at least', value: 1.2, citation: practice('VHF antennas 1.2 m from one another') },
-  gnss: { relation: 'at least', value: 1, citation: practice('GNSS antenna 1 m from a VHF antenna') },
-  radar: { relation: 'at least', value: 1, citation: practice('antennas 1 m from a radar scanner, and out of its beam') },
+  vhf: { relation: 'at least', value: 1.2, citation: commonPractice('VHF antennas 1.2 m from one another') },
+  gnss: { relation: 'at least', value: 1, citation: commonPractice('GNSS antenna 1 m from a VHF antenna') },
+  radar: { relation: 'at least', value: 1, citation: commonPractice('antennas 1 m from a radar scanner, and out of its beam') },
 } as const satisfies Record<string, Limit>
 
 /** Of the VHF antenna of an AIS of class A. */
@@ -38,6 +37,6 @@ export const skyFromElevationDeg = 5
 export const skyCitation: Citation = { source: 'ais-manuals', place: 'view of the sky from 5° to 90°' }
 /** Share of the sky that may be hidden: planning values. */
 export const skyBlocked = {
-  gnss: { relation: 'at most', value: 20, citation: practice('planning value: 20 % of the sky for position') },
-  satellite: { relation: 'at most', value: 10, citation: practice('planning value: 10 % of the sky for an antenna that follows one satellite') },
+  gnss: { relation: 'at most', value: 20, citation: commonPractice('planning value: 20 % of the sky for position') },
+  satellite: { relation: 'at most', value: 10, citation: commonPractice('planning value: 10 % of the sky for an antenna that follows one satellite') },
 } as const satisfies Record<string, Limit>

@@ -1,5 +1,5 @@
 /** What limits a CAN bus: its cable, lengths, number of devices, supply. Published by several makers of cables and devices, and not everywhere alike. */
-import type { Limit } from '../../findings/finding.js'
+import { atMost, type Limit } from '../../findings/finding.js'
 import type { BusCable, CanBus } from '../../model/vessel.js'
 import type { Citation } from '../bibliography.js'
 
@@ -34,7 +34,6 @@ export interface BusRules {
   readonly dropsTogetherM: Limit | null
   readonly devices: Limit
 }
-const atMost = (value: number, citation: Citation): Limit => ({ relation: 'at most', value, citation })
 const engineBus = (place: string): Citation => ({ source: 'sae-j1939', place })
 
 export const busRules: Readonly<Record<CanBus['protocol'], BusRules>> = {

@@ -1,4 +1,5 @@
 /** What single items must do: each tried in the way of the trade; what is expected is as recorded, or said to be not known. */
+import { isThere } from '../../model/lookup.js'
 import type { TransducerPlacement } from '../../model/results/placement.js'
 import type { Equipment, Tag } from '../../model/vessel.js'
 import type { EquipmentKindKey } from '../../references/equipment-kinds.js'
@@ -26,7 +27,7 @@ export function itemTrials(context: ViewContext): readonly Trial[] {
   ]
 }
 
-const fitted = ({ vessel }: ViewContext): readonly Equipment[] => vessel.equipment.filter(({ status }) => status !== 'removed').toSorted(byTag)
+const fitted = ({ vessel }: ViewContext): readonly Equipment[] => vessel.equipment.filter(isThere).toSorted(byTag)
 const ownMmsi = ({ vessel }: ViewContext, { mmsi }: Equipment): string | null => mmsi ?? vessel.identity.mmsi
 const orNotRecorded = (label: string, value: string | null): string => (value === null ? `${label} (not recorded)` : `${label} ${value}`)
 

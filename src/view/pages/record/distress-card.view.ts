@@ -1,4 +1,5 @@
 /** The card for a distress call: what to do and to say, with the vessel's own numbers, places and fuses. One sheet. */
+import { isThere } from '../../../model/lookup.js'
 import { mmsiForms } from '../../../references/tables/mmsi-forms.js'
 import { spelled } from '../../../references/tables/spelling.js'
 import type { IdentityCheck } from '../../../model/results/identifiers.js'
@@ -13,7 +14,7 @@ import { byTag } from '../../tables.js'
 import { joined, lineBreak, linkTo, muted, notRecorded, strong, verdict } from '../../text.js'
 import type { Block, Facts, Page, Spoken, Text } from '../../view-model.js'
 
-const present = ({ vessel }: ViewContext): readonly Equipment[] => vessel.equipment.filter(({ status }) => status !== 'removed').toSorted(byTag)
+const present = ({ vessel }: ViewContext): readonly Equipment[] => vessel.equipment.filter(isThere).toSorted(byTag)
 const radiosOf = (context: ViewContext): readonly Equipment[] => present(context).filter(({ kind }) => kind === 'vhf transceiver')
 const beaconsOf = (context: ViewContext): readonly Equipment[] => present(context).filter(({ kind }) => kind === 'safety beacon')
 
@@ -110,7 +111,7 @@ function radioFacts(context: ViewContext, radio: Equipment): Facts['entries'] {
   if (isHandheld(radio)) return [{ label: 'Handheld radio', value: label(context, radio) }]
   const circuits = context.circuitsOf(radio.tag)
   const handsets = present(context).filter(item => item.kind === 'vhf handset' && (item.dataFromTags.includes(radio.tag) || areJoined(context, item.tag, radio.tag)))
-  const sources = radio.dataFromTags.flatMap(tag => context.lookup.equipment.get(tag) ?? []).filter(({ status }) => status !== 'removed')
+  const sources = radio.dataFromTags.flatMap(tag => context.lookup.equipment.get(tag) ?? []).filter(isThere)
   const displays = present(context).filter(({ kind, dataFromTags }) => kind === 'display' && sources.some(({ tag }) => dataFromTags.includes(tag)))
   return [
     { label: 'Radio', value: label(context, radio) },
