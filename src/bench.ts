@@ -83,7 +83,7 @@ async function packRows(examined: Examined, scratch: string): Promise<readonly R
   }
   const view = await viewOf(forEdition(examined, 'owner'))
   const renderer = await openRenderer(process.env)
-  await renderer.draw(view).then(drawn => renderer.writeManual(view, drawn, scratch)).finally(renderer.close)
+  await renderer.draw(view).then(drawn => renderer.writeVolume(view, view.volumes[0]!, drawn, scratch)).finally(renderer.close)
   const manual = pathToFileURL(path.join(scratch, 'print', 'manual.html')).href
 
   // The least that any program could do: the browser draws each diagram and prints the finished document once.

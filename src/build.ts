@@ -15,6 +15,7 @@ import { readContent } from './load/read-content.js'
 import { readDocuments } from './load/read-documents.js'
 import { readFolder } from './load/read-folder.js'
 import { lookup } from './model/lookup.js'
+import type { Content } from './model/content.js'
 import type { SourceFolder } from './load/source-folder.js'
 import type { Results } from './model/results.js'
 import type { Edition, Equipment, Vessel } from './model/vessel.js'
@@ -25,7 +26,8 @@ import { bases } from './references/basis/bases.js'
 import type { Renderer } from './renderer.js'
 import { countNotAssessed } from './view/pages/not-assessed.view.js'
 import type { PrintOptions } from './render/print-pdf.js'
-import type { View } from './view/view-model.js'
+import { documentOf } from './render/volume-name.js'
+import type { View, Volume } from './view/view-model.js'
 
 /** What the first three stages made of a folder. */
 export type Examination = Examined | NoVessel
@@ -37,6 +39,7 @@ export interface Examined {
   /** The catalogue, each model as an item of it, by its key. */
   readonly models: ReadonlyMap<string, Equipment>
   readonly basis: Basis
+  readonly content: Content
   readonly results: Results
   readonly findings: readonly LocatedFinding[]
   /** How many results are missing for want of data. */
@@ -51,6 +54,8 @@ export interface NoVessel {
 }
 
 export interface ExamineOptions {
+  /** Year-month-day for which what is due is worked out; when left out, no day. */
+  readonly asOf?: string
   /** Folder with models and cable types that several vessels share. */
   readonly catalogue?: string
 }
@@ -62,18 +67,19 @@ export async function examine(folder: string, options: ExamineOptions = {}): Pro
   if (vessel === null) return { status: findings.some(isUnreadable) ? 'unreadable' : 'invalid', source, findings }
 
   const basis = bases[vessel.basis]
-  const results = calculate(vessel, basis)
+  const content = await readContent()
+  const results = calculate(vessel, basis, { asOf: options.asOf ?? null, generalTasks: content.maintenanceTasks })
   return {
-    status: 'examined', source, vessel, models, basis, results,
+    status: 'examined', source, vessel, models, basis, content, results,
     findings: [...findings, ...locate(results.findings, positions)],
     notAssessedCount: countNotAssessed(vessel, results),
   }
 }
 
 /** The finished text of every page. */
-export async function viewOf({ edition, vessel, basis, results, findings }: ForEdition): Promise<View> {
+export async function viewOf({ edition, vessel, basis, content, results, findings }: ForEdition): Promise<View> {
   const { makeView } = await import('./view/make-view.js')
-  return makeView({ edition, vessel, basis, results, findings, content: await readContent(), registries: { methods, findingKinds } })
+  return makeView({ edition, vessel, basis, results, findings, content, registries: { methods, findingKinds } })
 }
 
 export interface BuildOptions extends ExamineOptions {
@@ -94,8 +100,8 @@ export interface Built extends Omit<ForEdition, 'status'> {
   readonly status: 'built'
   readonly place: string
   readonly view: View
-  /** Sheets of the printed manual; null when it was not printed. */
-  readonly sheetCount: number | null
+  /** Sheets of each of the view's volumes; null when nothing was printed. */
+  readonly sheetCounts: readonly number[] | null
   /** Why drawings or the printed manual are missing, and what to do, one sentence each. */
   readonly lacking: readonly string[]
 }
@@ -128,17 +134,17 @@ async function assemble(folder: string, shown: ForEdition, view: View, renderer:
   const place = options.placeFor(shown.vessel)
   const made = await assemblePack(place, async packFolder => {
     const rendered = await renderInto(packFolder, view, shown.vessel, renderer, options)
-    await writeRecord(packFolder, { ...shown, schedules: view.schedules, methods, documents })
+    await writeRecord(packFolder, { ...shown, schedules: view.schedules, files: view.files, methods, documents })
     options.step('Checksums')
     return rendered
   })
   return { ...shown, ...made, status: 'built', place, view }
 }
 
-/** Site and printed manual; what the manual was printed from does not stay. */
+/** Site and printed documents; what these were printed from does not stay. */
 async function renderInto(
   packFolder: string, view: View, vessel: Vessel, renderer: Renderer, { pdf, asOf, step }: BuildOptions,
-): Promise<Pick<Built, 'sheetCount' | 'lacking'>> {
+): Promise<Pick<Built, 'sheetCounts' | 'lacking'>> {
   step('Drawing the diagrams')
   const drawn = await renderer.draw(view)
   const lacking = renderer.lacking === null ? drawn.failures : [`${pdf ? 'drawings and the printed manual' : 'drawings'}. ${renderer.lacking}`]
@@ -148,29 +154,33 @@ async function renderInto(
   }
   if (!pdf || renderer.lacking !== null) {
     await writeSite()
-    return { sheetCount: null, lacking }
+    return { sheetCounts: null, lacking }
   }
   const printFolder = path.join(packFolder, 'print')
+  const sheetCounts: number[] = []
   try {
-    await renderer.writeManual(view, drawn, packFolder)
-    const { pages } = await renderer.print({
-      htmlFile: path.join(printFolder, 'manual.html'),
-      outFile: path.join(packFolder, 'manual.pdf'),
-      metadata: documentInformation(vessel, view, asOf),
-      onProgress: printStep => step(`Printing the manual: ${printStep}`),
-      meanwhile: writeSite,
-    })
-    return { sheetCount: pages, lacking }
+    for (const [i, volume] of view.volumes.entries()) {
+      await renderer.writeVolume(view, volume, drawn, packFolder)
+      const { pages } = await renderer.print({
+        htmlFile: path.join(printFolder, documentOf(volume)),
+        outFile: path.join(packFolder, volume.file),
+        metadata: documentInformation(vessel, view, volume, asOf),
+        onProgress: printStep => step(`Printing ${volume.file}: ${printStep}`),
+        ...(i === 0 ? { meanwhile: writeSite } : {}),
+      })
+      sheetCounts.push(pages)
+    }
+    return { sheetCounts, lacking }
   } finally {
     await rm(printFolder, { recursive: true, force: true })
   }
 }
 
 /** What a PDF reader shows of the document without opening it. */
-function documentInformation({ identity, document }: Vessel, { vesselName, titleBlock }: View, asOf: string): PrintOptions['metadata'] {
+function documentInformation({ identity, document }: Vessel, { vesselName }: View, { title }: Volume, asOf: string): PrintOptions['metadata'] {
   const given = (facts: readonly (string | null)[]): readonly string[] => facts.filter(fact => fact !== null)
   return {
-    title: `${vesselName}: ${titleBlock.title}`,
+    title: `${vesselName}: ${title}`,
     author: given([document.preparedBy, document.installer]).join(', '),
     subject: given([document.number, document.issue === null ? null : `issue ${document.issue}`]).join(', '),
     keywords: given([identity.hullIdentification, identity.hullNumber, identity.model, identity.builder]),

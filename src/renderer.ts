@@ -6,8 +6,8 @@ import type { Browser } from 'puppeteer'
 import { findBrowser, openBrowser } from './render/browser.js'
 import { type DiagramOutcome, type DiagramSource, type DrawingBoard, drawDiagrams, openDrawingBoard } from './render/draw-diagrams.js'
 import type { PrintOptions } from './render/print-pdf.js'
-import { type Drawing, renderManual, renderSite } from './render/site.js'
-import type { View } from './view/view-model.js'
+import { type Drawing, renderSite, renderVolume } from './render/site.js'
+import type { View, Volume } from './view/view-model.js'
 
 export interface Renderer {
   /** Why nothing can be drawn and printed, and what to do; null when it can. */
@@ -15,9 +15,9 @@ export interface Renderer {
   /** Draws every diagram of the view; without a browser, none. */
   draw(view: View): Promise<Drawn>
   writeSite(view: View, drawn: Drawn, folder: string): Promise<void>
-  /** Writes the document behind the PDF to `print/manual.html`. */
-  writeManual(view: View, drawn: Drawn, folder: string): Promise<void>
-  /** Prints the written manual. Must not be called while something is lacking. */
+  /** Writes the document behind a PDF to `print/`. */
+  writeVolume(view: View, volume: Volume, drawn: Drawn, folder: string): Promise<void>
+  /** Prints a written document. Must not be called while something is lacking. */
   print(options: PrintOptions): Promise<{ readonly pages: number; readonly bytes: number }>
   close(): Promise<void>
 }
@@ -43,7 +43,7 @@ export async function openRenderer(
     lacking,
     draw: async view => (board === null ? nothingDrawn : sorted(await drawDiagrams(board, diagramSourcesOf(view), { cacheFolder }))),
     writeSite: (view, { drawings }, folder) => renderSite(view, { outFolder: folder, drawings, undrawnReason }),
-    writeManual: (view, { drawings }, folder) => renderManual(view, { outFolder: folder, drawings, undrawnReason }),
+    writeVolume: (view, volume, { drawings }, folder) => renderVolume(view, volume, { outFolder: folder, drawings, undrawnReason }),
     async print(options) {
       if (browser === null) throw new Error('printing without a browser')
       // What reads and rewrites PDFs is large, and a preview needs none of it.

@@ -10,6 +10,12 @@ import { methods as radioMethods, radioPass } from './radio/index.js'
 import { methods as placementMethods, placementPass } from './placement/index.js'
 import { methods as identifiersMethods, identifiersPass } from './identifiers/index.js'
 import { methods as configurationMethods, configurationPass } from './configuration/index.js'
+import { methods as locationMethods, locationPass } from './location/index.js'
+import { methods as emergencyMethods, emergencyPass } from './emergency/index.js'
+import { methods as maintenanceMethods, maintenancePass } from './maintenance/index.js'
+import { methods as cableBillMethods, cableBillPass } from './cable-bill/index.js'
+import { methods as labelsMethods, labelsPass } from './labels/index.js'
+import { methods as completenessMethods, completenessPass } from './completeness/index.js'
 import { methods as commissioningMethods, commissioningPass } from './commissioning/index.js'
 import { conductorSizePass } from './conductors/conductor-size.pass.js'
 import { currentCarryingCapacityPass } from './conductors/current-carrying-capacity.pass.js'
@@ -20,6 +26,7 @@ import { methods as dependencyMethods, dependencyPass } from './dependency/index
 import { methods as energyMethods, energyPass } from './energy/index.js'
 import { feedingPass, methods as feedingMethods } from './feeding/index.js'
 import type { AnyMethod } from './method.js'
+import { noOccasion, type Occasion } from './occasion.js'
 import { methods as protectiveDevicesMethods, protectiveDevicesPass } from './protective-devices/index.js'
 import { methods as reserveMethods, reservePass } from './reserve/index.js'
 import { methods as sourcesMethods, sourcesPass } from './sources/index.js'
@@ -31,10 +38,11 @@ export const methods: readonly AnyMethod[] = [
   ...wirewayMethods, ...sourcesMethods, ...feedingMethods, ...conductorMethods, ...protectiveDevicesMethods, ...acSupplyMethods,
   ...energyMethods, ...dependencyMethods, ...reserveMethods, ...commissioningMethods,
   ...canBusMethods, ...serialMethods, ...ethernetMethods, ...radioMethods, ...placementMethods, ...identifiersMethods, ...configurationMethods,
+  ...locationMethods, ...emergencyMethods, ...maintenanceMethods, ...cableBillMethods, ...labelsMethods, ...completenessMethods,
 ]
 
-/** Everything that is worked out about a vessel. Same vessel and basis, same results. */
-export function calculate(vessel: Vessel, basis: Basis): Results {
+/** Everything that is worked out about a vessel. Same vessel, basis and occasion, same results. */
+export function calculate(vessel: Vessel, basis: Basis, occasion: Occasion = noOccasion): Results {
   const routing = routingPass(vessel)
   const sources = sourcesPass(vessel)
   const feeding = feedingPass(vessel)
@@ -58,7 +66,15 @@ export function calculate(vessel: Vessel, basis: Basis): Results {
     configuration: configurationPass(vessel, basis, upstream),
   }
   const commissioning = commissioningPass(vessel, basis, { ...upstream, canBus: electronics.canBus, radio: electronics.radio })
-  const onwards = { protectiveDevices, acSupply, energy, dependency, reserve, commissioning, ...electronics }
+  const handover = {
+    location: locationPass(vessel, basis),
+    emergency: emergencyPass(vessel, basis, upstream),
+    maintenance: maintenancePass(vessel, basis, occasion),
+    cableBill: cableBillPass(vessel, basis, upstream),
+    labels: labelsPass(vessel, basis, upstream),
+    completeness: completenessPass(vessel, basis, upstream),
+  }
+  const onwards = { protectiveDevices, acSupply, energy, dependency, reserve, commissioning, ...electronics, ...handover }
   const findings = [routing, sources, feeding, currentCarryingCapacity, voltageDrop, protection, ...Object.values(onwards)].flatMap(results => results.findings)
   return { ...upstream, ...onwards, findings }
 }

@@ -21,7 +21,7 @@ export function checkReferences({ entries, fileNames }: SourceFolder, index: Thi
       ...references.flatMap(reference => unknownTerminal(entry, reference, index)),
       ...(entry.kind === 'ethernet-networks' ? references.flatMap(reference => noSwitch(entry, reference, index)) : []),
       ...(entry.kind === 'circuits' ? selfFeeding(entry) : []),
-      ...missingDocuments(entry, fileNames),
+      ...missingFiles(entry, fileNames),
     ]
   })
 }
@@ -73,12 +73,15 @@ function selfFeeding(circuit: SourceEntry): readonly LocatedFinding[] {
     found(circuitFeedsItsSource, span, { subject: subjectOf(circuit), field: 'loads', evidence: {}, context: { named: word } }))
 }
 
-function missingDocuments(entry: SourceEntry, fileNames: ReadonlySet<string>): readonly LocatedFinding[] {
-  return itemsAt(entry.node, 'documents').flatMap((document, index) => {
-    const written = textAt(document, 'file')
+/** Documents of items, and the one file that a picture is. */
+function missingFiles(entry: SourceEntry, fileNames: ReadonlySet<string>): readonly LocatedFinding[] {
+  const files = itemsAt(entry.node, 'documents').map((document, index) => ({ field: `documents.${index}.file`, node: document }))
+  const pictures = entry.kind === 'photographs' || entry.kind === 'arrangement-drawings' ? [{ field: 'file', node: entry.node }] : []
+  return [...files, ...pictures].flatMap(({ field, node }) => {
+    const written = textAt(node, 'file')
     if (written === null || !isBelowTop(written) || fileNames.has(fromTop(written))) return []
-    return [found(documentMissing, valueAt(document, 'file'), {
-      subject: subjectOf(entry), field: `documents.${index}.file`, evidence: {},
+    return [found(documentMissing, valueAt(node, 'file'), {
+      subject: subjectOf(entry), field, evidence: {},
       context: { named: written, ...nearestOf(fromTop(written), [...fileNames]) },
     })]
   })

@@ -43,6 +43,12 @@ const readAt: Expected = { kinds: [...load.kinds, 'batteries', 'backbone'], inWo
 const dataSource: Expected = { kinds: [...device.kinds, 'outside-links'], inWords: 'equipment, a panel, a battery or an outside link' }
 const ethernetNetwork: Expected = { kinds: ['ethernet-networks'], inWords: 'an Ethernet network' }
 const opened: Expected = { kinds: [...device.kinds, 'wireless-networks', 'outside-links'], inWords: 'a device, a wireless network or an outside link' }
+const item: Expected = { kinds: ['equipment', 'batteries', 'busbars', 'panels'], inWords: 'an item' }
+/** Whatever has a page. */
+const anything: Expected = {
+  kinds: [...item.kinds, 'circuits', 'cables', 'zones', 'systems', 'wireways', 'wireway-points', 'can-buses', 'serial-links', 'ethernet-networks', 'backbone'],
+  inWords: 'anything with a tag',
+}
 const cableEnd: Expected = {
   kinds: ['circuits', 'equipment', 'batteries', 'busbars', 'panels', 'backbone'], inWords: 'a circuit or an item',
 }
@@ -80,4 +86,9 @@ export const referenceFields: Readonly<Partial<Record<KindKey, readonly Referenc
   'credentials': [field('item', opened)],
   'duties': [field('item', runs), field('mode', mode)],
   'measurements': [field('subject', measured), field('at', readAt)],
+  'photographs': [field('zone', zone), field('call-outs.*.item', anything)],
+  'procedures': [field('about', anything, 'list')],
+  'maintenance-tasks': [field('items', item, 'list'), field('hours-of', item)],
+  'maintenance-records': [field('item', item)],
+  'running-hours': [field('item', item)],
 }

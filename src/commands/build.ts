@@ -8,7 +8,7 @@ import { editionTitles } from '../model/edition.js'
 import type { Edition, Vessel } from '../model/vessel.js'
 import { exitCodeFor, findingsText, notAssessedText, shownPath, typedPath } from './outcome-text.js'
 import { progressOn } from './progress.js'
-import { type ExitCode, type Surroundings, Unusable } from './surroundings.js'
+import { dateOf, type ExitCode, type Surroundings, Unusable } from './surroundings.js'
 
 export interface BuildPackOptions {
   readonly out?: string
@@ -75,12 +75,8 @@ export function folderName(vesselName: string): string {
   return plain.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '') || 'vessel'
 }
 
-/** The user's own date, year-month-day. */
-const dateOf = (moment: Date): string =>
-  [moment.getFullYear(), moment.getMonth() + 1, moment.getDate()].map(part => String(part).padStart(2, '0')).join('-')
-
 async function summary(folder: string, built: Built, tookMs: number, surroundings: Surroundings): Promise<string> {
-  const { place, view, sheetCount, findings, notAssessedCount, vessel, edition } = built
+  const { place, view, sheetCounts, findings, notAssessedCount, vessel, edition } = built
   const { issue } = vessel.document
   const part = async (name: string, what: string) => `  ${name.padEnd(16)} ${sizeText(await bytesBelow(path.join(place, name))).padStart(8)}   ${what}\n`
   const summaryCounts = summaryOf(findings)
@@ -88,7 +84,8 @@ async function summary(folder: string, built: Built, tookMs: number, surrounding
   return [
     `Handover pack of ${vessel.identity.name}${issue === null ? '' : `, issue ${issue}`}, ${editionTitles[edition]}, in ${shownPath(place, surroundings)}\n`,
     await part('site', `${view.pages.length} pages; start at site/index.html`),
-    ...(sheetCount === null ? [] : [await part('manual.pdf', `${sheetCount} sheets`)]),
+    ...await Promise.all((sheetCounts ?? []).map((sheets, i) => part(view.volumes[i]!.file, sheets === 1 ? '1 sheet' : `${sheets} sheets`))),
+    ...await Promise.all(view.files.map(({ file, about }) => part(file, about))),
     await part('record', `${view.schedules.length} tables, the vessel, every result, the data as read`),
     await part('findings.json', 'the findings, for other programs'),
     await part('SHA256SUMS', 'checksums of every file; sha256sum -c SHA256SUMS'),

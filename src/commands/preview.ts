@@ -10,7 +10,7 @@ import { type PreviewServer, type Shown, startPreviewServer } from '../preview/p
 import { watchFolders } from '../preview/watch-folders.js'
 import { openRenderer, type Renderer } from '../renderer.js'
 import { findingsText } from './outcome-text.js'
-import { type ExitCode, exitCode, type Surroundings, Unusable } from './surroundings.js'
+import { dateOf, type ExitCode, exitCode, type Surroundings, Unusable } from './surroundings.js'
 
 export interface PreviewOptions extends ExamineOptions {
   readonly port?: number
@@ -79,7 +79,7 @@ async function makeSite(
 ): Promise<{ readonly shown: Shown; readonly said: string }> {
   const { now } = surroundings
   const started = now()
-  const examination = await examine(folder, data)
+  const examination = await examine(folder, { ...data, asOf: dateOf(started) })
   const counts = summaryText(summaryOf(examination.findings))
   if (examination.status !== 'examined') {
     return { shown: { reportHtml: reportHtml(findingsText(examination, { write: () => {} }, surroundings)) }, said: `${counts}: the report is shown in place of the pages\n` }

@@ -20,6 +20,10 @@ export interface Surroundings {
   readonly stop: AbortSignal
 }
 
+/** The user's own date, year-month-day. */
+export const dateOf = (moment: Date): string =>
+  [moment.getFullYear(), moment.getMonth() + 1, moment.getDate()].map(part => String(part).padStart(2, '0')).join('-')
+
 /** What the shell is told. 2 covers whatever the user can mend outside the vessel's data; 3 only we can. */
 export const exitCode = { clean: 0, errorsFound: 1, unusable: 2, fault: 3 } as const
 export type ExitCode = (typeof exitCode)[keyof typeof exitCode]

@@ -16,6 +16,12 @@ import { findingKinds as radioKinds } from '../calculate/radio/findings.js'
 import { findingKinds as placementKinds } from '../calculate/placement/findings.js'
 import { findingKinds as identifiersKinds } from '../calculate/identifiers/findings.js'
 import { findingKinds as configurationKinds } from '../calculate/configuration/findings.js'
+import { findingKinds as locationKinds } from '../calculate/location/findings.js'
+import { findingKinds as emergencyKinds } from '../calculate/emergency/findings.js'
+import { findingKinds as maintenanceKinds } from '../calculate/maintenance/findings.js'
+import { findingKinds as cableBillKinds } from '../calculate/cable-bill/findings.js'
+import { findingKinds as labelsKinds } from '../calculate/labels/findings.js'
+import { findingKinds as completenessKinds } from '../calculate/completeness/findings.js'
 import { checkFindingKinds } from '../check/findings.js'
 import { loadFindingKinds } from '../load/findings.js'
 import type { AnyFindingKind } from './finding.js'
@@ -24,4 +30,5 @@ export const findingKinds: readonly AnyFindingKind[] = [
   ...loadFindingKinds, ...checkFindingKinds, ...wirewayKinds, ...sourcesKinds, ...feedingKinds, ...conductorKinds,
   ...protectiveDevicesKinds, ...acSupplyKinds, ...energyKinds, ...dependencyKinds, ...reserveKinds, ...commissioningKinds,
   ...canBusKinds, ...serialKinds, ...ethernetKinds, ...radioKinds, ...placementKinds, ...identifiersKinds, ...configurationKinds,
+  ...locationKinds, ...emergencyKinds, ...maintenanceKinds, ...cableBillKinds, ...labelsKinds, ...completenessKinds,
 ]

@@ -32,6 +32,16 @@ export const kindNames = {
   'operating-modes': list('operating mode'),
   'duties': list('duty', 'item'),
   'measurements': list('measurement', 'number'),
+  'photographs': list('photograph', 'file'),
+  'arrangement-drawings': list('arrangement drawing', 'file'),
+  'procedures': list('procedure', 'title'),
+  'absences': list('absence', 'what'),
+  'maintenance-tasks': list('maintenance task', 'task'),
+  'maintenance-records': list('maintenance record', 'task'),
+  'running-hours': list('reading of running hours', 'item'),
+  'manual-contents': list('entry of the contents', 'content'),
+  'accepted-deviations': list('accepted deviation', 'finding'),
+  'label-sizes': list('label size', 'size'),
 } as const satisfies Record<string, KindName>
 
 export type KindKey = keyof typeof kindNames

@@ -6,6 +6,8 @@ import { parse } from 'yaml'
 import { z } from 'zod'
 import type { Caution, Content, ContentPage, SignalWord } from '../model/content.js'
 import { isEquipmentKind } from '../references/equipment-kinds.js'
+import { emergencyTasks, ownerTasks, procedurePlaces } from '../references/procedure-places.js'
+import { systemKinds } from '../references/system-kinds.js'
 
 const contentFolder = fileURLToPath(new URL('../../content', import.meta.url))
 
@@ -13,24 +15,50 @@ const signalWords = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE'] as const satisfie
 /** Items that are not `equipment` in the vessel's data, so that no equipment kind names them. */
 const otherItems: readonly string[] = ['battery', 'lead-acid battery', 'lithium battery', 'busbar', 'panel']
 
+const kindsMatter = z.array(z.string().refine(kind => isEquipmentKind(kind) || otherItems.includes(kind), { error: 'no kind of equipment' }))
 const pageMatter = z.strictObject({ title: z.string().min(1) })
+const taskMatter = pageMatter.extend({ lead: z.string().min(1) })
+const operatingMatter = pageMatter.extend({ kinds: kindsMatter })
 const cautionMatter = z.strictObject({
   signal: z.enum(signalWords),
   title: z.string().min(1),
-  'equipment-kinds': z.array(z.string().refine(kind => isEquipmentKind(kind) || otherItems.includes(kind), { error: 'no kind of equipment' })),
+  'equipment-kinds': kindsMatter,
+  systems: z.array(z.enum(systemKinds)).default([]),
+  tasks: z.array(z.enum(procedurePlaces)).default([]),
 })
 
 export async function readContent(folder: string = contentFolder): Promise<Content> {
-  const [pages, cautions] = await Promise.all([
+  const [pages, cautions, emergency, owner, operating, systems, faultTrees] = await Promise.all([
     readMarkdown(folder, pageMatter),
     readMarkdown(join(folder, 'cautions'), cautionMatter),
+    readMarkdown(join(folder, 'emergency'), taskMatter),
+    readMarkdown(join(folder, 'owner'), taskMatter),
+    readMarkdown(join(folder, 'operating'), operatingMatter),
+    readMarkdown(join(folder, 'systems'), pageMatter),
+    readMarkdown(join(folder, 'fault-trees'), pageMatter),
   ])
   return {
     pages: new Map(pages.map(({ name, matter, markdown }): [string, ContentPage] => [name, { title: matter.title, markdown }])),
     cautions: cautions.map(({ name, matter, markdown }): Caution => ({
-      key: keyOf(name), signal: matter.signal, title: matter.title, markdown, equipmentKinds: matter['equipment-kinds'],
+      key: keyOf(name), signal: matter.signal, title: matter.title, markdown, equipmentKinds: matter['equipment-kinds'], systems: matter.systems, tasks: matter.tasks,
     })),
+    emergency: byName(emergencyTasks, emergency),
+    owner: byName(ownerTasks, owner),
+    operating: operating.map(({ name, matter, markdown }) => ({ key: name, title: matter.title, kinds: matter.kinds, markdown })),
+    systems: byName(systemKinds, systems),
+    faultTrees: faultTrees.map(({ name, matter, markdown }) => ({ key: keyOf(name), title: matter.title, markdown })),
+    maintenanceTasks: [],
+    labelSizes: [],
   }
+}
+
+interface Read<M> { readonly name: string; readonly matter: M; readonly markdown: string }
+
+/** A text for each of the names; a file that none of them names is a fault. */
+function byName<N extends string, M extends object>(names: readonly N[], read: readonly Read<M>[]): ReadonlyMap<N, M & { readonly markdown: string }> {
+  const strange = read.filter(({ name }) => !names.some(known => known === name))
+  if (strange.length > 0) throw new Error(`${strange[0]!.name}.md: one of ${names.join(', ')} is expected as its name`)
+  return new Map(read.map(({ name, matter, markdown }) => [name as N, { ...matter, markdown }]))
 }
 
 /** `03-live-working` → `live-working`: the number only gives the order. */
@@ -40,8 +68,8 @@ function keyOf(name: string): string {
   return key
 }
 
-async function readMarkdown<T>(folder: string, matterSchema: z.ZodType<T>): Promise<readonly { name: string; matter: T; markdown: string }[]> {
-  const names = (await readdir(folder)).filter(name => name.endsWith('.md')).sort()
+async function readMarkdown<T>(folder: string, matterSchema: z.ZodType<T>): Promise<readonly Read<T>[]> {
+  const names = (await readdir(folder).catch(() => [])).filter(name => name.endsWith('.md')).sort()
   return Promise.all(names.map(async name => {
     const file = join(folder, name)
     const [, head, body] = /^---\r?\n(.*?)\r?\n---\r?\n(.*)$/s.exec(await readFile(file, 'utf8')) ?? []

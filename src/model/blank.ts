@@ -2,7 +2,8 @@
 import type { BusFacts, Cable, CableType, Equipment, ItemBase, Port, Tag } from './vessel.js'
 
 export const blankItem = (tag: Tag, name: string): ItemBase => ({
-  tag, name, zoneTag: null, systemTag: null, pointTag: null, location: null, maker: null, model: null, serial: null, status: null, notes: null, documents: [],
+  tag, name, zoneTag: null, systemTag: null, pointTag: null, location: null, maker: null, model: null, serial: null, status: null, notes: null,
+  fittedOn: null, madeOn: null, expiresOn: null, documents: [],
 })
 
 export const blankBusFacts: BusFacts = { loadEquivalencyNumber: null, deviceInstanceNumber: null, sends: [] }
@@ -15,6 +16,7 @@ export const blankEquipment = (tag: Tag, name: string): Equipment => ({
   ...blankBusFacts, forwards: [], addressing: null, macAddress: null, streams: [], networkPowerW: null, powerBudgetW: null,
   powerVoltageV: null, passesEthernet: null, loopProtection: null, transmitters: [], radar: null, antenna: null, portLosses: [],
   compassClass: null, compassSafeStandardM: null, compassSafeSteeringM: null, navigationLight: null, transducer: null, mmsi: null, beaconIdentity: null,
+  maintenance: [],
 })
 
 export const blankPort = (name: string, kind: Port['kind']): Port =>

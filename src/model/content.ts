@@ -1,11 +1,28 @@
-/** The manual's general text, the same for every vessel: Markdown files of `content/`. */
+/** The manual's general text, the same for every vessel: files of `content/`. */
+import type { EmergencyTask, OwnerTask, ProcedurePlace } from '../references/procedure-places.js'
+import type { SystemKind } from '../references/system-kinds.js'
+import type { LabelSize, TaskFacts } from './vessel.js'
+
 export interface Content {
   /** By file name without its ending: `how-to-read`, `glossary`, … */
   readonly pages: ReadonlyMap<string, ContentPage>
   /** Safety cautions, in the order of their files. */
   readonly cautions: readonly Caution[]
+  readonly emergency: ReadonlyMap<EmergencyTask, TaskText>
+  readonly owner: ReadonlyMap<OwnerTask, TaskText>
+  /** How to use equipment, by its kinds. */
+  readonly operating: readonly OperatingText[]
+  /** How to use the usual systems. */
+  readonly systems: ReadonlyMap<SystemKind, ContentPage>
+  /** Where to look, for faults of a sort, in their order. */
+  readonly faultTrees: readonly (ContentPage & { readonly key: string })[]
+  readonly maintenanceTasks: readonly GeneralTask[]
+  readonly labelSizes: readonly LabelSize[]
 }
 export interface ContentPage { readonly title: string; readonly markdown: string }
+/** Of a page that is reached for in a hurry, or that goes step by step. */
+export interface TaskText extends ContentPage { readonly lead: string }
+export interface OperatingText extends ContentPage { readonly key: string; readonly kinds: readonly string[] }
 
 export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE'
 export interface Caution {
@@ -13,6 +30,15 @@ export interface Caution {
   readonly signal: SignalWord
   readonly title: string
   readonly markdown: string
-  /** Keys of systems' or equipment's kinds it belongs to; empty: it stands for the whole installation. */
+  /** Keys of equipment's kinds it belongs to; all three empty: it stands for the whole installation. */
   readonly equipmentKinds: readonly string[]
+  readonly systems: readonly SystemKind[]
+  /** Pages of emergency and owner's tasks that show it. */
+  readonly tasks: readonly ProcedurePlace[]
+}
+
+/** A task of maintenance for every item of some kinds. */
+export interface GeneralTask extends TaskFacts {
+  readonly title: string
+  readonly kinds: readonly string[]
 }

@@ -18,6 +18,12 @@ import type { RadioResults } from './results/radio.js'
 import type { PlacementResults } from './results/placement.js'
 import type { IdentifiersResults } from './results/identifiers.js'
 import type { ConfigurationResults } from './results/configuration.js'
+import type { LocationResults } from './results/location.js'
+import type { EmergencyResults } from './results/emergency.js'
+import type { MaintenanceResults } from './results/maintenance.js'
+import type { CableBillResults } from './results/cable-bill.js'
+import type { LabelsResults } from './results/labels.js'
+import type { CompletenessResults } from './results/completeness.js'
 import type { Circuit, SupplyForm, Tag } from './vessel.js'
 
 export type Computed<In extends Quantities, Out extends Quantities> = {
@@ -60,6 +66,12 @@ export interface Results {
   readonly placement: PlacementResults
   readonly identifiers: IdentifiersResults
   readonly configuration: ConfigurationResults
+  readonly location: LocationResults
+  readonly emergency: EmergencyResults
+  readonly maintenance: MaintenanceResults
+  readonly cableBill: CableBillResults
+  readonly labels: LabelsResults
+  readonly completeness: CompletenessResults
   readonly findings: readonly Finding[]
 }
 

@@ -9,6 +9,7 @@
  */
 export const classLetters = {
   B: 'sensing',
+  C: 'storing energy or matter',
   E: 'giving light, heat or cold',
   F: 'protecting',
   G: 'starting a flow of energy or matter: sources, pumps, fans',
@@ -29,7 +30,7 @@ export type ClassLetter = keyof typeof classLetters
  * the same terminal are joined. `to out`: what comes in on any terminal goes on from the terminal `out`, and nowhere else.
  */
 export type Joins = 'nothing' | 'all terminals' | 'same terminal' | 'to out'
-export type DrawAs = 'load' | 'switch' | 'protection' | 'junction' | 'source'
+export type DrawAs = 'nothing' | 'load' | 'switch' | 'protection' | 'junction' | 'source'
 
 export interface EquipmentKind {
   readonly title: string
@@ -39,6 +40,8 @@ export interface EquipmentKind {
 }
 
 const load = (classLetter: ClassLetter, title: string): EquipmentKind => ({ title, classLetter, joins: 'nothing', draw: 'load' })
+/** Not wired at all. */
+const gear = (classLetter: ClassLetter, title: string): EquipmentKind => ({ title, classLetter, joins: 'nothing', draw: 'nothing' })
 const source = (classLetter: ClassLetter, title: string): EquipmentKind => ({ title, classLetter, joins: 'nothing', draw: 'source' })
 const through = (classLetter: ClassLetter, draw: DrawAs, title: string): EquipmentKind => ({ title, classLetter, joins: 'all terminals', draw })
 
@@ -158,6 +161,29 @@ export const equipmentKinds = {
   'junction box': through('X', 'junction', 'Junction box'),
   'connector': through('X', 'junction', 'Connector'),
   'terminal block': { title: 'Terminal block', classLetter: 'X', joins: 'same terminal', draw: 'junction' },
+
+  // no part of a circuit: shut-offs, and what is reached for in an emergency
+  'fuel shut-off valve': gear('Q', 'Fuel shut-off valve'),
+  'gas shut-off valve': gear('Q', 'Gas shut-off valve'),
+  'gas cylinder': gear('C', 'Gas cylinder'),
+  'gas appliance': gear('E', 'Gas appliance'),
+  'seacock': gear('Q', 'Seacock'),
+  'engine stop': gear('S', 'Engine stop'),
+  'fire extinguisher': gear('F', 'Fire extinguisher'),
+  'fixed fire extinguisher': gear('F', 'Fixed fire extinguisher'),
+  'fire blanket': gear('F', 'Fire blanket'),
+  'escape hatch': gear('Q', 'Escape hatch'),
+  'manual bilge pump': gear('G', 'Manual bilge pump'),
+  'emergency tiller': gear('S', 'Emergency tiller'),
+  'liferaft': gear('F', 'Liferaft'),
+  'lifejackets': gear('F', 'Lifejackets'),
+  'lifebuoy': gear('F', 'Lifebuoy'),
+  'boarding ladder': gear('F', 'Boarding ladder'),
+  'distress signals': gear('P', 'Distress signals'),
+  'first-aid kit': gear('F', 'First-aid kit'),
+  'torch': gear('E', 'Torch'),
+  'tools and spares': gear('C', 'Tools and spares'),
+  'anode': gear('F', 'Anode'),
 
   'other': load('K', 'Other equipment'),
 } as const satisfies Record<string, EquipmentKind>

@@ -2,6 +2,7 @@
 declare module '@11ty/eleventy' {
   export interface EleventyConfig {
     addFilter(name: string, filter: (...args: never[]) => unknown): void
+    addTransform(name: string, transform: (html: string) => string): void
     addGlobalData(name: string, value: unknown): void
     /** Times of filters, which the quiet mode does not silence. */
     readonly benchmarks: { readonly config: { setIsVerbose(isVerbose: boolean): void } }

@@ -28,6 +28,15 @@ export const hrefOf = (key: PageKey, place: Place): string => (place.printed ? `
 /** From a page of the site to a file of the record, which lies beside the site in the pack. */
 export const recordHref = (file: string, place: Place): string => `${place.root}../record/source/${file.split('/').map(encodeURIComponent).join('/')}`
 
+/** From a page of the site to a file at the top of the pack. */
+export const packHref = (file: string, place: Place): string => `${place.root}../${file.split('/').map(encodeURIComponent).join('/')}`
+
 /** Replaces the `asfitted:` links of drawings and Markdown by real ones. */
 export const relink = (html: string, place: Place): string =>
   html.replace(/href="asfitted:([^"]+)"/g, (_, key: string) => `href="${hrefOf(key, place)}"`)
+
+/** A printed document holds a part of the pages: what would lead to another page is left as words. */
+export function withoutDeadLinks(html: string): string {
+  const anchors = new Set([...html.matchAll(/\sid="([^"]+)"/g)].map(([, id]) => id))
+  return html.replace(/(<a\b[^>]*?) href="#([^"]+)"/g, (link, before: string, anchor: string) => (anchors.has(anchor) ? link : before))
+}

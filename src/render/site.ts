@@ -4,10 +4,11 @@ import { fileURLToPath } from 'node:url'
 import Eleventy, { type EleventyConfig } from '@11ty/eleventy'
 import temml from 'temml'
 import { anchorOf } from '../view/site-map.js'
-import type { Block, Chapter, Page, View } from '../view/view-model.js'
-import { type Place, hrefOf, pathOf, printedPlace, recordHref, relink, sitePlace } from './links.js'
+import type { Block, Chapter, Page, View, Volume } from '../view/view-model.js'
+import { type Place, hrefOf, packHref, pathOf, printedPlace, recordHref, relink, sitePlace, withoutDeadLinks } from './links.js'
 import { markdownToHtml } from './markdown.js'
 import { pageMargins } from './page-margins.js'
+import { documentOf } from './volume-name.js'
 
 const projectFolder = fileURLToPath(new URL('../..', import.meta.url))
 
@@ -29,14 +30,17 @@ export const renderSite = (view: View, options: RenderOptions): Promise<void> =>
     sitePages: view.pages.map(page => ({ page, path: pathOf(page.key), place: sitePlace(page.key) })),
   })
 
-/** Writes the single document that becomes the PDF to `print/manual.html`. */
-export const renderManual = (view: View, options: RenderOptions): Promise<void> =>
-  runEleventy('templates/manual', resolve(options.outFolder, 'print'), {
-    ...sharedData(view, options),
-    manualChapters: view.chapters.map(chapter => manualChapter(view, chapter)),
+/** Writes the single document that becomes a PDF to `print/`, under the volume's name. */
+export function renderVolume(view: View, volume: Volume, options: RenderOptions): Promise<void> {
+  const titleBlock = { ...view.titleBlock, title: volume.title }
+  return runEleventy('templates/manual', resolve(options.outFolder, 'print'), {
+    ...sharedData({ ...view, titleBlock }, options),
+    volume: { ...volume, document: documentOf(volume) },
+    manualChapters: volume.chapters.map(chapter => manualChapter(view, chapter)),
     manualPlace: printedPlace('cover'),
-    pageMargins: pageMargins(view.titleBlock),
+    pageMargins: pageMargins(titleBlock),
   })
+}
 
 async function runEleventy(templates: string, outFolder: string, data: Readonly<Record<string, unknown>>): Promise<void> {
   // Eleventy resolves its folders from the working directory.
@@ -49,6 +53,7 @@ async function runEleventy(templates: string, outFolder: string, data: Readonly<
       config: config => {
         config.benchmarks.config.setIsVerbose(false)
         addFilters(config)
+        config.addTransform('dead links', html => withoutDeadLinks(html))
         for (const [name, value] of Object.entries(data)) config.addGlobalData(name, value)
       },
     })
@@ -63,6 +68,7 @@ async function runEleventy(templates: string, outFolder: string, data: Readonly<
 function addFilters(config: EleventyConfig): void {
   config.addFilter('href', (key: string, place: Place) => hrefOf(key, place))
   config.addFilter('recordHref', (file: string, place: Place) => recordHref(file, place))
+  config.addFilter('packHref', (file: string, place: Place) => packHref(file, place))
   config.addFilter('anchor', (key: string) => anchorOf(key))
   config.addFilter('relink', (html: string, place: Place) => relink(html, place))
   config.addFilter('markdown', (source: string, place: Place) => markdownToHtml(source, place))

@@ -13,11 +13,19 @@ import { oneLineDiagrams } from './diagrams/one-line.mermaid.js'
 import { systemDiagrams } from './diagrams/systems.mermaid.js'
 import { basisPages } from './pages/basis.view.js'
 import { cablePages, wirewayPages } from './pages/cables.view.js'
-import { printedIntroduction } from './pages/circuit-printed.js'
 import { circuitPages } from './pages/circuits.view.js'
 import { equipmentPages } from './pages/equipment.view.js'
 import { findingKindPages } from './pages/finding-kinds.view.js'
 import { findingsPages } from './pages/findings.view.js'
+import { emergencyPages } from './pages/emergency/emergency.view.js'
+import { faultTreePages } from './pages/fault-trees.view.js'
+import { completenessPages } from './pages/completeness/completeness.view.js'
+import { labelPages } from './pages/labels/labels.view.js'
+import { locationPages } from './pages/location/location.view.js'
+import { maintenancePages } from './pages/maintenance/maintenance.view.js'
+import { operatingPages } from './pages/owner/operating.view.js'
+import { ownerPages } from './pages/owner/owner.view.js'
+import { workshopPages } from './pages/workshop/workshop.view.js'
 import { frontMatterPages } from './pages/front-matter.view.js'
 import { methodPages } from './pages/methods.view.js'
 import { acSupplyPages } from './pages/ac-supply.view.js'
@@ -37,10 +45,12 @@ import { identifierPages } from './pages/record/identifiers.view.js'
 import { safetyPages } from './pages/safety.view.js'
 import { spareCapacityPage } from './pages/spare-capacity.view.js'
 import { electricalPage, findPage, homePage, vesselPage } from './pages/vessel.view.js'
+import { files } from './files.js'
+import { navigation } from './navigation.js'
 import { schedules } from './schedules.js'
-import { fixedPages } from './site-map.js'
 import { formulaOnce } from './working.js'
-import type { Chapter, Cover, Diagram, NavigationEntry, Page, PageKey, TitleBlock, View } from './view-model.js'
+import type { Cover, Diagram, Page, TitleBlock, View } from './view-model.js'
+import { volumes } from './volumes.js'
 
 export interface ViewInput {
   readonly edition: Edition
@@ -60,9 +70,10 @@ export function makeView({ edition, vessel, results, basis, findings, content, r
     titleBlock: titleBlock(context),
     cover: cover(context),
     pages,
-    chapters: chapters(context, pages),
+    volumes: volumes(context, pages),
     navigation: navigation(context, pages),
     schedules: schedules(context),
+    files: files(context),
   }
 }
 
@@ -75,7 +86,13 @@ function makePages(context: ViewContext): readonly Page[] {
     findPage(context),
     vesselPage(context),
     ...frontMatterPages(context),
+    ...emergencyPages(context),
     ...safetyPages(context),
+    ...ownerPages(context),
+    ...operatingPages(context),
+    ...locationPages(context),
+    ...faultTreePages(context),
+    ...maintenancePages(context),
     ...systemPages(context, systems),
     ...zonePages(context),
     electricalPage(context, oneLine.get(null) ?? [], legendDiagram()),
@@ -86,6 +103,9 @@ function makePages(context: ViewContext): readonly Page[] {
     ...energyPages(context),
     ...faultTracingPages(context),
     ...commissioningPages(context),
+    ...workshopPages(context),
+    ...labelPages(context),
+    ...completenessPages(context),
     ...networkPages(context, networks),
     ...outsideLinkPages(context),
     ...radioPages(context),
@@ -136,83 +156,4 @@ function cover({ vessel: { identity, document }, basis }: ViewContext): Cover {
     ],
     note: 'This manual documents and checks the installation as fitted. It does not certify it. Local codes, class and flag rules and licensed practice come first.',
   }
-}
-
-/** The printed manual: chapters in reading order. Pages of single cables and wireways are on the site only; their index rows are printed. */
-function chapters(context: ViewContext, pages: readonly Page[]): readonly Chapter[] {
-  // What a vessel has nothing of, radio or serial links, takes no chapter.
-  const there = new Set(pages.map(({ key }) => key))
-  const under = (folder: string): readonly PageKey[] => pages.map(({ key }) => key).filter(key => key.startsWith(`${folder}/`))
-  const chapter = (title: string, pageKeys: readonly PageKey[], layout: Partial<Pick<Chapter, 'compact' | 'landscape' | 'listed' | 'introduction'>> = {}) =>
-    ({ title, pageKeys, introduction: null, compact: false, landscape: false, listed: true, ...layout })
-  return [
-    chapter('Distress call', [fixedPages.distress]),
-    chapter('Safety', [fixedPages.safety]),
-    chapter('How to read this manual', [fixedPages.howToRead]),
-    chapter('The vessel and this document', [fixedPages.vessel]),
-    chapter('Systems', under('systems'), { compact: true }),
-    chapter('Zones', under('zones'), { compact: true }),
-    chapter('Power: one-line diagrams', [fixedPages.electrical]),
-    chapter('Panels and modules', [fixedPages.panels, ...under('panels')]),
-    chapter('Circuit schedule', [fixedPages.circuits], { landscape: true }),
-    chapter('Circuits and their working', under('circuits'), { compact: true, listed: false, introduction: printedIntroduction(context) }),
-    chapter('Protection and short circuit', [fixedPages.protectiveDevices]),
-    chapter('Mains and shore power', [fixedPages.acSupply]),
-    chapter('Load analysis and energy', [fixedPages.energy]),
-    chapter('Data networks', under('networks'), { compact: true }),
-    chapter('Wireless and outside links', [fixedPages.outsideLinks]),
-    chapter('Radio and antennas', [fixedPages.radio]),
-    chapter('Identifiers', [fixedPages.identifiers]),
-    chapter('Placement', [fixedPages.placement]),
-    chapter('Configuration record', [fixedPages.configuration, fixedPages.credentials]),
-    chapter('Cable and label index', [fixedPages.cables], { landscape: true }),
-    chapter('Wireways', [fixedPages.wireways], { landscape: true }),
-    chapter('Equipment', [fixedPages.equipment, ...under('equipment')], { compact: true, listed: false }),
-    chapter('Fault tracing', [fixedPages.faultTracing], { compact: true }),
-    chapter('Spare capacity', [fixedPages.spareCapacity]),
-    chapter('Commissioning', [fixedPages.commissioning]),
-    chapter('Findings', [fixedPages.findings, fixedPages.notAssessed], { compact: true }),
-    chapter('Basis of calculation', [fixedPages.basis, fixedPages.methods, fixedPages.findingKinds]),
-    chapter('Index of names', [fixedPages.find], { listed: false }),
-    chapter('Glossary', [fixedPages.glossary]),
-  ].map(made => ({ ...made, pageKeys: made.pageKeys.filter(key => there.has(key)) })).filter(({ pageKeys }) => pageKeys.length > 0)
-    .map((made, i) => ({ ...made, number: String(i + 1), anchor: `chapter-${i + 1}` }))
-}
-
-function navigation({ vessel, addressOf }: ViewContext, pages: readonly Page[]): readonly NavigationEntry[] {
-  const there = new Set(pages.map(({ key }) => key))
-  const entry = (title: string, key: PageKey, children: readonly NavigationEntry[] = []): NavigationEntry => ({ title, key, children })
-  const things = (list: readonly { readonly tag: Tag; readonly name: string }[], withTag: boolean) =>
-    list.map(({ tag, name }) => entry(withTag ? `${tag} ${name}` : name, addressOf(tag)!))
-  return [
-    entry('Distress call', fixedPages.distress),
-    entry('Find by tag or name', fixedPages.find),
-    entry('Safety', fixedPages.safety),
-    entry('How to read this manual', fixedPages.howToRead),
-    entry('The vessel and this document', fixedPages.vessel),
-    entry('Systems', fixedPages.systems, things(vessel.systems, false)),
-    entry('Zones', fixedPages.zones, things(vessel.zones, false)),
-    entry('One-line diagrams', fixedPages.electrical),
-    entry('Panels and modules', fixedPages.panels, things(vessel.panels, true)),
-    entry('Circuit schedule', fixedPages.circuits),
-    entry('Protection and short circuit', fixedPages.protectiveDevices),
-    entry('Mains and shore power', fixedPages.acSupply),
-    entry('Load analysis and energy', fixedPages.energy),
-    entry('Data networks', fixedPages.networks, things([...vessel.ethernetNetworks, ...vessel.canBuses, ...vessel.serialLinks], true)),
-    entry('Wireless and outside links', fixedPages.outsideLinks),
-    entry('Radio and antennas', fixedPages.radio),
-    entry('Identifiers', fixedPages.identifiers),
-    entry('Placement', fixedPages.placement),
-    entry('Configuration record', fixedPages.configuration, [entry('Logging in', fixedPages.credentials)].filter(({ key }) => there.has(key))),
-    entry('Cables and labels', fixedPages.cables),
-    entry('Wireways', fixedPages.wireways),
-    entry('Equipment list', fixedPages.equipment),
-    entry('Fault tracing', fixedPages.faultTracing),
-    entry('Spare capacity', fixedPages.spareCapacity),
-    entry('Commissioning', fixedPages.commissioning),
-    entry('Findings', fixedPages.findings),
-    entry('Not assessed', fixedPages.notAssessed),
-    entry('Basis of calculation', fixedPages.basis, [entry('Calculations', fixedPages.methods), entry('Kinds of finding', fixedPages.findingKinds)]),
-    entry('Glossary', fixedPages.glossary),
-  ].filter(({ key }) => there.has(key))
 }

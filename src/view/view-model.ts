@@ -10,10 +10,32 @@ export interface View {
   readonly titleBlock: TitleBlock
   readonly cover: Cover
   readonly pages: readonly Page[]
-  /** Order of pages in the printed manual. */
-  readonly chapters: readonly Chapter[]
+  /** The printed documents: the manual first. */
+  readonly volumes: readonly Volume[]
   readonly navigation: readonly NavigationEntry[]
   readonly schedules: readonly Schedule[]
+  /** Further files of the pack. */
+  readonly files: readonly TextFile[]
+}
+
+/** One printed document of the pack. */
+export interface Volume {
+  /** Its name in the pack: `manual.pdf`. */
+  readonly file: string
+  /** In the title block of each sheet. */
+  readonly title: string
+  /** In the order in which they are printed. */
+  readonly chapters: readonly Chapter[]
+  /** Whether a cover and a table of contents come first. */
+  readonly fronted: boolean
+}
+
+/** A file for other programs, by its path from the top of the pack. */
+export interface TextFile {
+  readonly file: string
+  /** What it is, in a few words. */
+  readonly about: string
+  readonly text: string
 }
 
 /** Drawing-office title block (ISO 7200 in idea): the same facts on each sheet. */
@@ -78,6 +100,8 @@ export type Inline =
   | { readonly is: 'tag'; readonly text: string }
   /** A file of the vessel folder, which the pack keeps in its record. */
   | { readonly is: 'file'; readonly text: string; readonly file: string }
+  /** A file at the top of the pack: a printed document, a calendar. */
+  | { readonly is: 'pack file'; readonly text: string; readonly file: string }
   | { readonly is: 'verdict'; readonly text: string; readonly level: Level }
   | { readonly is: 'muted'; readonly text: string }
   | { readonly is: 'strong'; readonly text: string }

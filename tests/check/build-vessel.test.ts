@@ -13,7 +13,8 @@ const vesselOf = (files: Files, catalogue?: Files) => {
 const vessel = vesselOf(smallVessel)
 
 const item = (tag: string, name: string, own: Partial<ItemBase> = {}): ItemBase => ({
-  tag, name, zoneTag: null, systemTag: null, pointTag: null, location: null, maker: null, model: null, serial: null, status: null, notes: null, documents: [], ...own,
+  tag, name, zoneTag: null, systemTag: null, pointTag: null, location: null, maker: null, model: null, serial: null, status: null, notes: null,
+  fittedOn: null, madeOn: null, expiresOn: null, documents: [], ...own,
 })
 
 const noBatteryFacts = {
@@ -23,7 +24,7 @@ const noBatteryFacts = {
 const noFacts = {
   softwareDate: null, deviceInstanceNumber: null, sends: [], forwards: [], addressing: null, macAddress: null, streams: [], networkPowerW: null, powerBudgetW: null,
   powerVoltageV: null, passesEthernet: null, loopProtection: null, transmitters: [], radar: null, antenna: null, portLosses: [], compassClass: null,
-  compassSafeStandardM: null, compassSafeSteeringM: null, navigationLight: null, transducer: null, mmsi: null, beaconIdentity: null,
+  compassSafeStandardM: null, compassSafeSteeringM: null, navigationLight: null, transducer: null, mmsi: null, beaconIdentity: null, maintenance: [],
   ratedCurrentA: null, startingCurrentA: null, makersFuseA: null, outputs: [], efficiencyPercent: null, peakPowerW: null, loadColumn: null, safetyService: null,
   dataFromTags: [], residualCurrentA: null, tripTimeMs: null, galvanicIsolationTag: null, polarityIndicatorTag: null,
 }
@@ -35,25 +36,26 @@ describe('the small vessel, field by field', () => {
       flag: null, homePort: null, callSign: null, mmsi: '002320001', lengthM: expect.closeTo(31.5 * 0.3048, 9), beamM: null, draughtM: null,
       displacementKg: 4200, maximumPersons: null, description: null, propulsion: null,
       stability: { centreOfGravityM: null, metacentricHeightM: null, includesEquipment: null, gunwaleHeightM: null },
+      deliveredOn: null, season: null,
     })
     expect(vessel.document).toEqual({
-      number: 'HP-1', issue: null, issuedOn: '2026-05-04', preparedBy: null, checkedBy: null, approvedBy: null, installer: null, contact: null,
+      number: 'HP-1', issue: null, issuedOn: '2026-05-04', preparedBy: null, checkedBy: null, approvedBy: null, installer: null, contact: null, manualAddress: null,
     })
     expect([vessel.basis, vessel.units]).toEqual(['iso', 'metric'])
     expect(vessel.conditions).toEqual({
       ambientCBySpace: { interior: 30, machinery: 55, bilge: 30, battery: 30, deck: 30, mast: 30, cockpit: 30, locker: 30 }, cableTailM: 0.4,
-      latitudeDeg: null, deviceDistanceMm: null, horizontalFieldMicroT: null,
+      cableSparePercent: 10, latitudeDeg: null, deviceDistanceMm: null, horizontalFieldMicroT: null,
     })
     expect(vessel.changes).toEqual([{ issue: 'A', date: '2026-05-04', by: null, what: 'First issue.', why: null }])
   })
 
   test('places', () => {
-    expect(vessel.systems).toEqual([{ tag: 'nav', name: 'Navigation', purpose: null }])
+    expect(vessel.systems).toEqual([{ tag: 'nav', name: 'Navigation', purpose: null, kind: null }])
     expect(vessel.zones).toEqual([
-      { tag: 'helm', name: 'Helm', space: 'cockpit', ambientC: 30, ignitionProtection: null, access: null },
-      { tag: 'engine-space', name: 'Engine space', space: 'machinery', ambientC: 55, ignitionProtection: true, access: null },
+      { tag: 'helm', name: 'Helm', space: 'cockpit', ambientC: 30, ignitionProtection: null, access: null, box: null },
+      { tag: 'engine-space', name: 'Engine space', space: 'machinery', ambientC: 55, ignitionProtection: true, access: null, box: null },
       // 77 °F is 25 °C by definition of the scale: (77 − 32) · 5 / 9.
-      { tag: 'bilge', name: 'Bilge', space: 'bilge', ambientC: 25, ignitionProtection: null, access: null },
+      { tag: 'bilge', name: 'Bilge', space: 'bilge', ambientC: 25, ignitionProtection: null, access: null, box: null },
     ])
     expect(vessel.points).toEqual([{ tag: 'J1', name: 'Behind the helm', zoneTag: 'helm' }])
     expect(vessel.wireways).toEqual([
@@ -137,7 +139,7 @@ describe('what is left out', () => {
     const { conditions } = vesselOf({ 'vessel.yaml': `vessel: {name: Tern, basis: ${basis}}` })
     expect(conditions).toEqual({
       ambientCBySpace: { interior: 30, machinery: machineryC, bilge: 30, battery: 30, deck: 30, mast: 30, cockpit: 30, locker: 30 }, cableTailM: 0.5,
-      latitudeDeg: null, deviceDistanceMm: null, horizontalFieldMicroT: null,
+      cableSparePercent: 10, latitudeDeg: null, deviceDistanceMm: null, horizontalFieldMicroT: null,
     })
   })
 

@@ -44,7 +44,7 @@ describe('the compiled program', () => {
   it.skipIf(!hasBrowser)('builds a whole pack, diagrams and printed manual included', { timeout: 60_000 }, async () => {
     const workingFolder = temporaryFolder()
     const { code, stdout, stderr } = await start(workingFolder, 'build', folderOf(lampBoat()), '--out', 'pack').ended
-    expect({ code, stderr }).toEqual({ code: 0, stderr: expect.stringContaining('Printing the manual') })
+    expect({ code, stderr }).toEqual({ code: 0, stderr: expect.stringContaining('Printing manual.pdf') })
     const pack = join(workingFolder, 'pack')
     expect(readdirSync(pack).sort()).toEqual(['SHA256SUMS', 'findings.json', 'manual.pdf', 'record', 'site'])
     expect(readdirSync(workingFolder)).toEqual(['pack'])

@@ -6,7 +6,7 @@ import { examine, viewOf } from '../../src/build.js'
 import { forEdition } from '../../src/edition.js'
 import { editions } from '../../src/model/edition.js'
 import type { Credential, Edition } from '../../src/model/vessel.js'
-import { renderManual } from '../../src/render/site.js'
+import { renderVolume } from '../../src/render/site.js'
 import { runCommand } from '../support/run-command.js'
 import { temporaryFolder } from '../support/temporary-folder.js'
 import { folderOf, lampBoat } from '../support/vessel-folders.js'
@@ -83,7 +83,8 @@ describe.each(['service', 'yard'] as const)('the %s edition', edition => {
     const examined = await examine(boat())
     if (examined.status !== 'examined') throw new Error('not a vessel')
     const outFolder = temporaryFolder()
-    await renderManual(await viewOf(forEdition(examined, edition)), { outFolder, drawings: new Map(), undrawnReason: 'Not drawn.' })
+    const view = await viewOf(forEdition(examined, edition))
+    await renderVolume(view, view.volumes[0]!, { outFolder, drawings: new Map(), undrawnReason: 'Not drawn.' })
     expect(filesWith(outFolder, 'sentinel')).toEqual([])
     expect(filesWith(outFolder, 'Logging in')).toContain(join('print', 'manual.html'))
   })

@@ -115,8 +115,8 @@ describe('a broken content file', () => {
   it('is what the other cases differ from', async () => {
     const content = await readWith('cautions/01-first.md', sound.replace('[]', '[display, battery]'))
     expect(content.cautions).toEqual([
-      { key: 'first', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: ['display', 'battery'] },
-      { key: 'sound', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: [] },
+      { key: 'first', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: ['display', 'battery'], systems: [], tasks: [] },
+      { key: 'sound', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: [], systems: [], tasks: [] },
     ])
     expect(content.pages.get('page')).toEqual({ title: 'A page', markdown: 'Text.' })
   })

@@ -23,7 +23,7 @@ describe('equipment kinds', () => {
   it('end a circuit at every load and source, and lead it through switches, protection and junctions', () => {
     for (const key of equipmentKindKeys) {
       const { draw, joins } = equipmentKinds[key]
-      if (draw === 'load' || draw === 'source') expect([key, joins]).toEqual([key, 'nothing'])
+      if (draw === 'nothing' || draw === 'load' || draw === 'source') expect([key, joins]).toEqual([key, 'nothing'])
       else if (!key.startsWith('can bus')) expect([key, joins]).not.toEqual([key, 'nothing'])
     }
     expect(equipmentKinds['terminal block'].joins).toBe('same terminal')

@@ -2,7 +2,7 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { renderManual, renderSite } from '../../src/render/site.js'
+import { renderVolume, renderSite } from '../../src/render/site.js'
 import { aView } from '../support/view-builder.js'
 
 let folder: string
@@ -17,7 +17,7 @@ beforeAll(async () => {
     undrawnReason: 'No browser was found.',
   }
   await renderSite(aView, options)
-  await renderManual(aView, options)
+  await renderVolume(aView, aView.volumes[0]!, options)
   ;[home, equipment, manual] = await Promise.all(['site/index.html', 'site/equipment/p1/index.html', 'print/manual.html'].map(file => readFile(join(folder, file), 'utf8'))) as [string, string, string]
 })
 afterAll(() => rm(folder, { recursive: true }))

@@ -38,22 +38,25 @@ export const aVessel = (given: Partial<Vessel> = {}): Vessel => ({
     yearBuilt: null, flag: null, homePort: null, callSign: null, mmsi: null, lengthM: null, beamM: null, draughtM: null,
     displacementKg: null, maximumPersons: null, description: null, propulsion: null,
     stability: { centreOfGravityM: null, metacentricHeightM: null, includesEquipment: null, gunwaleHeightM: null },
+    deliveredOn: null, season: null,
   },
   document: {
-    number: null, issue: null, issuedOn: null, preparedBy: null, checkedBy: null, approvedBy: null, installer: null, contact: null,
+    number: null, issue: null, issuedOn: null, preparedBy: null, checkedBy: null, approvedBy: null, installer: null, contact: null, manualAddress: null,
   },
   basis: 'iso',
   units: 'metric',
-  conditions: { ambientCBySpace, cableTailM: 0, latitudeDeg: null, deviceDistanceMm: null, horizontalFieldMicroT: null },
+  conditions: { ambientCBySpace, cableTailM: 0, cableSparePercent: 10, latitudeDeg: null, deviceDistanceMm: null, horizontalFieldMicroT: null },
   changes: [], systems: [], zones: [], points: [], wireways: [], cableTypes: [], cables: [], equipment: [], batteries: [],
   busbars: [], panels: [], circuits: [], canBuses: [], serialLinks: [], ethernetNetworks: [], wirelessNetworks: [], outsideLinks: [],
   structures: [], standingPlaces: [], settings: [], credentials: [], operatingModes: [], duties: [], measurements: [],
+  photographs: [], arrangementDrawings: [], procedures: [], absences: [], maintenanceTasks: [], maintenanceRecords: [], runningHours: [],
+  manualContents: [], acceptedDeviations: [], labelSizes: [],
   ...given,
 })
 
 export const aZone = (given: Given<Zone, 'tag'>): Zone => {
   const space = given.space ?? 'interior'
-  return { name: `Zone ${given.tag}`, space, ambientC: ambientCBySpace[space], ignitionProtection: false, access: null, ...given }
+  return { name: `Zone ${given.tag}`, space, ambientC: ambientCBySpace[space], ignitionProtection: false, access: null, box: null, ...given }
 }
 
 export const aPoint = (given: Given<WirewayPoint, 'tag' | 'zoneTag'>): WirewayPoint => ({ name: `Point ${given.tag}`, ...given })

@@ -1,10 +1,14 @@
 /** Entries that passed every check → the vessel as the later stages see it: catalogue merged in, defaults filled in. */
 import type { BasisId, Conditions, Equipment, Identity, SpaceKind, Vessel } from '../../model/vessel.js'
+import { isSystemKind } from '../../references/system-kinds.js'
 import { bases } from '../../references/basis/bases.js'
 import type { PassedEntries } from '../check-schema.js'
 import type { Entry } from '../schema/kinds.js'
 import { spaceKinds } from '../schema/place.schema.js'
 import { batteryOf, equipmentOf, itemOf } from './items.js'
+import { arrangementDrawingOf, boxOf, photographOf } from './location.js'
+import { maintenanceRecordOf, runningHoursOf, vesselTaskOf } from './maintenance.js'
+import { acceptedDeviationOf, labelSizeOf, manualContentOf, procedureOf } from './manual.js'
 import { busFactsOf, canBusOf, ethernetNetworkOf, outsideLinkOf, serialLinkOf, wirelessNetworkOf } from './networks.js'
 import { stabilityOf, standingPlaceOf, structureOf } from './placement.js'
 import { credentialOf, settingOf } from './record.js'
@@ -13,6 +17,8 @@ import { cableOf, cableTypeOf, circuitOf, wirewayOf } from './wiring.js'
 
 /** Length from the wireway to the terminal, at each end. Common practice, no source. */
 const usualCableTailM = 0.5
+/** For waste and mistakes. Common practice, no source. */
+const usualCableSparePercent = 10
 
 /** Every model of the catalogue as an item that has nothing but its model's facts. */
 export function modelsOf(entries: PassedEntries): ReadonlyMap<string, Equipment> {
@@ -45,12 +51,13 @@ export function buildVessel(entries: PassedEntries): Vessel {
       approvedBy: vessel.document?.['approved-by'] ?? null,
       installer: vessel.document?.installer ?? null,
       contact: vessel.document?.contact ?? null,
+      manualAddress: vessel['manual-address']?.replace(/\/*$/, '/') ?? null,
     },
     basis: vessel.basis,
     units: vessel.units ?? 'metric',
     conditions,
     changes: entries.changes.map(({ issue, date, by = null, what, why = null }) => ({ issue, date, by, what, why })),
-    systems: entries.systems.map(({ tag, name, purpose = null }) => ({ tag, name, purpose })),
+    systems: entries.systems.map(({ tag, name, purpose = null, kind }) => ({ tag, name, purpose, kind: kind ?? (isSystemKind(tag) ? tag : null) })),
     zones: entries.zones.map(zone => ({
       tag: zone.tag,
       name: zone.name,
@@ -58,6 +65,7 @@ export function buildVessel(entries: PassedEntries): Vessel {
       ambientC: zone.ambient ?? conditions.ambientCBySpace[zone.space],
       ignitionProtection: zone['ignition-protection'] ?? null,
       access: zone.access ?? null,
+      box: boxOf(zone.from, zone.to),
     })),
     points: entries['wireway-points'].map(({ tag, name, zone }) => ({ tag, name, zoneTag: zone })),
     wireways: entries.wireways.map(wireway => wirewayOf(wireway, zoneOfPoint)),
@@ -95,6 +103,16 @@ export function buildVessel(entries: PassedEntries): Vessel {
       speedRpm: duty.speed ?? null,
     })),
     measurements: entries.measurements.map(measurementOf),
+    photographs: entries.photographs.map(photographOf),
+    arrangementDrawings: entries['arrangement-drawings'].map(arrangementDrawingOf),
+    procedures: entries.procedures.map(procedureOf),
+    absences: entries.absences.map(({ what, reason }) => ({ kind: what, reason })),
+    maintenanceTasks: entries['maintenance-tasks'].map(vesselTaskOf),
+    maintenanceRecords: entries['maintenance-records'].map(maintenanceRecordOf),
+    runningHours: entries['running-hours'].map(runningHoursOf),
+    manualContents: entries['manual-contents'].map(manualContentOf),
+    acceptedDeviations: entries['accepted-deviations'].map(acceptedDeviationOf),
+    labelSizes: entries['label-sizes'].map(labelSizeOf),
   }
 }
 
@@ -118,12 +136,15 @@ const identityOf = (vessel: Entry<'vessel'>): Identity => ({
   description: vessel.description ?? null,
   propulsion: vessel.propulsion ?? null,
   stability: stabilityOf(vessel),
+  deliveredOn: vessel['delivered-on'] ?? null,
+  season: vessel.season === undefined ? null : { launchMonthNumber: vessel.season.launch, layUpMonthNumber: vessel.season['lay-up'] },
 })
 
 function conditionsOf({ basis, conditions }: Entry<'vessel'>): Conditions {
   const ambientOf = (space: SpaceKind): number => conditions?.ambient?.[space] ?? usualAmbientC(space, basis)
   return {
     ambientCBySpace: Object.fromEntries(spaceKinds.map(space => [space, ambientOf(space)])) as Record<SpaceKind, number>,
+    cableSparePercent: conditions?.['cable-spare'] ?? usualCableSparePercent,
     cableTailM: conditions?.['cable-tail'] ?? usualCableTailM,
     latitudeDeg: conditions?.latitude ?? null,
     deviceDistanceMm: conditions?.['device-distance'] === undefined ? null : conditions['device-distance'] * 1000,

@@ -2,6 +2,7 @@
 import type { Battery, Equipment, ItemBase, Output } from '../../model/vessel.js'
 import type { EquipmentKindKey } from '../../references/equipment-kinds.js'
 import type { Entry } from '../schema/kinds.js'
+import { taskFactsOf } from './maintenance.js'
 import { busFactsOf, portOf, streamOf } from './networks.js'
 import { compassClassOf, pointOf, transducerOf } from './placement.js'
 import { radarOf, transmitterOf } from './radio.js'
@@ -18,6 +19,9 @@ export const itemOf = (item: Entry<'equipment' | 'batteries' | 'busbars' | 'pane
   serial: item.serial ?? null,
   status: item.status ?? null,
   notes: item.notes ?? null,
+  fittedOn: item['fitted-on'] ?? null,
+  madeOn: item['made-on'] ?? null,
+  expiresOn: item['expires-on'] ?? null,
   documents: item.documents ?? [],
 })
 
@@ -63,6 +67,7 @@ export function equipmentOf(item: Entry<'equipment'>, models: ReadonlyMap<string
       vswrFactor: facts.antenna.vswr ?? null, clearanceM: facts.antenna.clearance ?? null,
     },
     portLosses: (facts['port-losses'] ?? []).map(({ from, to, loss }) => ({ fromTerminal: from, toTerminal: to, lossDb: loss })),
+    maintenance: (facts.maintenance ?? []).map(taskFactsOf),
   }
 }
 

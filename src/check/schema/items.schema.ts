@@ -2,6 +2,7 @@
 import { z } from 'zod'
 import { equipmentKindKeys } from '../../references/equipment-kinds.js'
 import { aboveZero, date, filePath, listOf, numberBetween, oneOf, percentOf, position, quantity, tag, text, wholeNumber, yesNo } from './fields.js'
+import { maintenanceFactsSchema } from './maintenance.schema.js'
 import { forwardingSchema, messageSchema, mmsi, streamSchema } from './networks.schema.js'
 import { depthOffsetSchema, navigationLightSchema, transducerSchema } from './placement.schema.js'
 import { antennaSchema, portLossSchema, radarSchema, transmitterSchema } from './radio.schema.js'
@@ -23,6 +24,9 @@ const itemFields = {
   serial: text('Serial number.').optional(),
   status: oneOf(itemStatuses, 'How far the work is.').optional(),
   notes: text('Anything worth knowing.').optional(),
+  'fitted-on': date('When it was fitted; maintenance is counted from it until it is first done.').optional(),
+  'made-on': date('When it was made, where its life is counted from that.').optional(),
+  'expires-on': date('The date marked on it: of flares, of a battery in a beacon, of a release.').optional(),
   documents: z.array(documentRef).describe('Files that go into the pack with it.').optional(),
 }
 
@@ -95,6 +99,7 @@ const modelFacts = {
   'compass-safe-steering': quantity('length', 'Compass safe distance to a steering compass (IEC 60945).').optional(),
   'navigation-light': navigationLightSchema.describe('Of a navigation light.').optional(),
   transducer: transducerSchema.describe('Of a sonar or depth transducer.').optional(),
+  maintenance: z.array(maintenanceFactsSchema).describe('What its maker asks for, over and above the general tasks of its kind or in place of them.').optional(),
 }
 
 export const safetyServices = ['navigation lights', 'bilge pumping', 'distress radio', 'position', 'steering', 'engine control', 'alarms'] as const

@@ -2,6 +2,9 @@
 import type { z } from 'zod'
 import { type KindKey, kindNames } from '../../load/entry-kinds.js'
 import { batterySchema, busbarSchema, equipmentSchema, modelSchema, panelSchema } from './items.schema.js'
+import { arrangementDrawingSchema, photographSchema } from './location.schema.js'
+import { maintenanceRecordSchema, maintenanceTaskSchema, runningHoursSchema } from './maintenance.schema.js'
+import { absenceSchema, acceptedDeviationSchema, labelSizeSchema, manualContentSchema, procedureSchema } from './manual.schema.js'
 import { canBusSchema, ethernetNetworkSchema, outsideLinkSchema, serialLinkSchema, wirelessNetworkSchema } from './networks.schema.js'
 import { pointSchema, systemSchema, wirewaySchema, zoneSchema } from './place.schema.js'
 import { standingPlaceSchema, structureSchema } from './placement.schema.js'
@@ -43,6 +46,16 @@ export const entryKinds = {
   'operating-modes': kind('operating-modes', operatingModeSchema, 'The ways in which the boat is used: at anchor, under way, in harbour.'),
   'duties': kind('duties', dutySchema, 'What runs in each operating mode, and when: loads and sources.'),
   'measurements': kind('measurements', measurementSchema, 'What was measured, to be held against what was calculated.'),
+  'photographs': kind('photographs', photographSchema, 'Photographs of what is where, with numbered call-outs. They go into every edition of the pack.'),
+  'arrangement-drawings': kind('arrangement-drawings', arrangementDrawingSchema, 'The yard’s own plan or profile of the boat, to draw the zones over.'),
+  'procedures': kind('procedures', procedureSchema, 'How this boat is worked, in the yard’s own words; best as a Markdown file of the folder `procedures`, with these keys between two lines of `---` at its head.'),
+  'absences': kind('absences', absenceSchema, 'What the manual asks for and this boat does not have, with the reason.'),
+  'maintenance-tasks': kind('maintenance-tasks', maintenanceTaskSchema, 'Maintenance of this boat: tasks of her own, and what differs from the general ones.'),
+  'maintenance-records': kind('maintenance-records', maintenanceRecordSchema, 'Maintenance that was done.'),
+  'running-hours': kind('running-hours', runningHoursSchema, 'Readings of the counters of running hours.'),
+  'manual-contents': kind('manual-contents', manualContentSchema, 'Contents that standards ask of an owner’s manual and that this pack does not hold: where they are, or why there are none.'),
+  'accepted-deviations': kind('accepted-deviations', acceptedDeviationSchema, 'Findings that the yard accepts. They stay in the pack, marked.'),
+  'label-sizes': kind('label-sizes', labelSizeSchema, 'Sizes of label sheets and wrap-around labels, besides those that the program knows.'),
 } as const satisfies Record<KindKey, EntryKind>
 
 /** An entry that passed its schema: quantities are numbers, keys still as in the file. */

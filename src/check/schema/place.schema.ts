@@ -1,6 +1,7 @@
 /** Where things are and how cables get there: systems, zones, wireways. */
 import { z } from 'zod'
-import { listOf, oneOf, quantity, tag, text, yesNo } from './fields.js'
+import { systemKinds } from '../../references/system-kinds.js'
+import { listOf, oneOf, position, quantity, tag, text, yesNo } from './fields.js'
 
 export const spaceKinds = ['interior', 'machinery', 'bilge', 'battery', 'deck', 'mast', 'cockpit', 'locker'] as const
 
@@ -8,6 +9,7 @@ export const systemSchema = z.strictObject({
   tag: tag('Tag of the system.'),
   name: text('Name of the system.'),
   purpose: text('What it is for, in plain words.').optional(),
+  kind: oneOf(systemKinds, 'Which of the usual systems it is: decides what the manual says of it in general; by its tag when left out.').optional(),
 })
 
 export const zoneSchema = z.strictObject({
@@ -17,7 +19,9 @@ export const zoneSchema = z.strictObject({
   ambient: quantity('temperature', 'Highest ambient temperature, where it differs from the kind of space.').optional(),
   'ignition-protection': yesNo('Whether equipment here must be ignition protected.').optional(),
   access: text('How to get at it.').optional(),
-})
+  from: position('One corner of the box that it fills.').optional(),
+  to: position('The opposite corner.').optional(),
+}).refine(zone => (zone.from === undefined) === (zone.to === undefined), { path: ['to'], error: 'both corners of the box, or neither' })
 
 export const pointSchema = z.strictObject({
   tag: tag('Tag of the wireway point.'),

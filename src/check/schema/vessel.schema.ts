@@ -1,6 +1,6 @@
 /** The vessel as a whole: identity, document control, basis, conditions, change record. */
 import { z } from 'zod'
-import { aboveZero, date, oneOf, position, quantity, text, wholeNumber, yesNo } from './fields.js'
+import { aboveZero, date, oneOf, percentOf, position, quantity, text, wholeNumber, yesNo } from './fields.js'
 import { mmsi } from './networks.schema.js'
 
 export const documentSchema = z.strictObject({
@@ -24,6 +24,7 @@ export const conditionsSchema = z.strictObject({
   'horizontal-field': aboveZero('flux density', 'Horizontal part of the Earth’s magnetic field where the boat is used.').optional(),
   'device-distance': quantity('length', 'Largest distance from the source to a protective device, where the rules that hold for this vessel give another than the basis.').optional(),
   'cable-tail': quantity('length', 'Length added at each end of a routed cable, from the wireway to the terminal.').optional(),
+  'cable-spare': percentOf('Cable to be bought over and above the lengths that are laid; 10 % when left out.').optional(),
 })
 
 export const vesselSchema = z.strictObject({
@@ -49,6 +50,12 @@ export const vesselSchema = z.strictObject({
   'displacement-includes-equipment': yesNo('Whether the displacement given counts the equipment of this folder; false when left out.').optional(),
   'maximum-persons': wholeNumber('Largest number of persons on board.', { min: 1, max: 1000 }).optional(),
   description: text('What kind of boat this is and what it is used for.').optional(),
+  'delivered-on': date('When she was handed over; maintenance is counted from it where an item has no date of its own.').optional(),
+  season: z.strictObject({
+    launch: wholeNumber('Month in which she goes into use.', { min: 1, max: 12 }),
+    'lay-up': wholeNumber('Month in which she is laid up.', { min: 1, max: 12 }),
+  }).describe('Of a boat that is laid up for a part of the year.').optional(),
+  'manual-address': z.url({ protocol: /^https?$/, error: 'an address that begins with https://' }).meta({ description: 'Where the site of this pack is published, if anywhere: the codes on labels lead there.', takes: 'an address that begins with https://' }).optional(),
   basis: oneOf(['iso', 'abyc'], 'Rule set the installation is held against.'),
   units: oneOf(['metric', 'us'], 'Units that come first in print; metric when left out.').optional(),
   document: documentSchema.describe('Document control.').optional(),

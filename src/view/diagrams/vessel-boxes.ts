@@ -35,7 +35,8 @@ export function vesselBoxes(vessel: Vessel, address: Address): VesselBoxes {
   function boxOf(tag: Tag): Box {
     const device = equipment.get(tag)
     if (device !== undefined) {
-      const is = device.kind === 'network switch' ? 'module' : equipmentKind(device.kind).draw
+      const { draw } = equipmentKind(device.kind)
+      const is = device.kind === 'network switch' ? 'module' : draw === 'nothing' ? 'load' : draw
       return box(tag, is, [unfinished(device)], [device.name])
     }
     const circuit = circuits.get(tag)

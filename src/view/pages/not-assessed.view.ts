@@ -93,7 +93,8 @@ function calculationsOf({ results, lookup }: Pick<ViewContext, 'results' | 'look
   ]
 }
 
-interface Domain extends Omit<Calculation, 'gaps' | 'subjectCount'> { readonly of: 'protectiveDevices' | 'acSupply' | 'energy' | 'dependency' | 'reserve' | 'commissioning' | 'canBus' | 'serial' | 'ethernet' | 'radio' | 'placement' | 'identifiers' | 'configuration' }
+interface Domain extends Omit<Calculation, 'gaps' | 'subjectCount'> { readonly of: 'protectiveDevices' | 'acSupply' | 'energy' | 'dependency' | 'reserve' | 'commissioning' | 'canBus' | 'serial' | 'ethernet' | 'radio' | 'placement' | 'identifiers' | 'configuration'
+    | 'location' | 'emergency' | 'maintenance' | 'cableBill' | 'labels' | 'completeness' }
 
 /** Those that list themselves what they could not assess. */
 const domains: readonly Domain[] = [
@@ -116,6 +117,12 @@ const domains: readonly Domain[] = [
   { of: 'placement', id: 'placement', title: 'Placement', subject: 'thing', needs: 'Record positions, compass safe distances, lights, transducers, structures, and the particulars of the vessel.' },
   { of: 'identifiers', id: 'identifiers', title: 'Identifiers', subject: 'thing', needs: 'Record MMSI, call sign, flag, hull identification, year of build, the identities of the beacons, and the MMSI that is set in each radio.' },
   { of: 'configuration', id: 'configuration', title: 'Configuration record', subject: 'thing', needs: 'Record software versions and the settings that a replacement needs.' },
+  { of: 'location', id: 'location', title: 'Location', subject: 'thing', needs: 'Record the zone of everything, the boxes of the zones, and positions.' },
+  { of: 'emergency', id: 'emergency', title: 'Emergency pages', subject: 'thing', needs: 'Record what is reached for in an emergency, each with its zone and place.' },
+  { of: 'maintenance', id: 'maintenance', title: 'Maintenance', subject: 'thing', needs: 'Record when things were fitted, what was done to them, and running hours.' },
+  { of: 'cableBill', id: 'cable-bill', title: 'Bill of cable', subject: 'thing', needs: 'Record the type of each cable, and its length or route.' },
+  { of: 'labels', id: 'labels', title: 'Labels', subject: 'thing', needs: 'Record the outside diameter of the types of cable.' },
+  { of: 'completeness', id: 'completeness', title: 'Completeness', subject: 'thing', needs: 'Record what the pack does not hold, and where it is.' },
 ]
 
 function domainCalculation(of: Omit<Domain, 'of'>, notAssessed: readonly ResultGap[]): Calculation {

@@ -173,7 +173,7 @@ const radio = {
 const systemOf: Readonly<Record<string, string>> = { P200: 'NAV', P201: 'NAV', P202: 'NAV', P203: 'NET', P204: 'NAV', P205: 'COM', P206: 'COM', P207: 'NAV', P208: 'NET' }
 
 export const mediumVessel: Vessel = aVessel({
-  systems: [{ tag: 'NAV', name: 'Navigation', purpose: null }, { tag: 'COM', name: 'Communication', purpose: null }, { tag: 'NET', name: 'Data network', purpose: null }],
+  systems: [{ tag: 'NAV', name: 'Navigation', purpose: null, kind: null }, { tag: 'COM', name: 'Communication', purpose: null, kind: null }, { tag: 'NET', name: 'Data network', purpose: null, kind: null }],
   zones, cableTypes, batteries, busbars, panels,
   equipment: [
     ...throughEquipment, ...mainLoads, ...network.equipment, ...bus.equipment, ...radio.equipment,

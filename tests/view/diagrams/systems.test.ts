@@ -6,7 +6,7 @@ import { boxesIn, diagramsOf, inWords, linesIn } from './support.js'
 
 const cable = (tag: string, from: string, to: string, typeTag: string | null) => aCable({ tag, from, to, typeTag, carries: 'none' })
 const small = aVessel({
-  systems: [{ tag: 'COM', name: 'Radio', purpose: null }, { tag: 'NAV', name: 'Navigation', purpose: null }, { tag: 'LGT', name: 'Lights', purpose: null }],
+  systems: [{ tag: 'COM', name: 'Radio', purpose: null, kind: null }, { tag: 'NAV', name: 'Navigation', purpose: null, kind: null }, { tag: 'LGT', name: 'Lights', purpose: null, kind: null }],
   cableTypes: (['coax', 'signal', 'can bus', 'power', 'bonding'] as const).map(use => aCableType({ tag: use.replace(' ', '-'), use })),
   equipment: [
     anEquipment({ tag: 'T1', name: 'VHF transceiver', kind: 'vhf transceiver', systemTag: 'COM', ports: [

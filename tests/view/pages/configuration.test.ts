@@ -5,7 +5,7 @@ import { anEquipment, aVessel } from '../../support/vessel-builder.js'
 import { cellsOf, contextOf, tableIn, tablesOf, wordsOn } from './support.js'
 
 const boat = aVessel({
-  systems: [{ tag: 'nav', name: 'Navigation', purpose: null }],
+  systems: [{ tag: 'nav', name: 'Navigation', purpose: null, kind: null }],
   equipment: [
     anEquipment({ tag: 'P2', name: 'Second display', kind: 'display', systemTag: 'nav' }),
     anEquipment({

@@ -1,0 +1,51 @@
+/** What the yard adds to the manual: procedures, absences, contents kept elsewhere, accepted deviations, label sizes. */
+import { z } from 'zod'
+import { equipmentKindKeys } from '../../references/equipment-kinds.js'
+import { procedurePlaces } from '../../references/procedure-places.js'
+import { aboveZero, date, listOf, oneOf, quantity, tag, text, wholeNumber } from './fields.js'
+
+export const procedureSchema = z.strictObject({
+  title: text('What it is called.'),
+  place: oneOf(procedurePlaces, 'The page of the manual on which it takes the place of the general text.').optional(),
+  about: listOf(tag('Item, circuit, zone or system.'), 'Whose pages show it.').optional(),
+  text: text('The procedure, in Markdown. `[[P1]]` becomes a link to what has that tag.'),
+})
+
+export const absenceSchema = z.strictObject({
+  what: oneOf(equipmentKindKeys, 'Kind of equipment that this boat does not have.'),
+  reason: text('Why not, or what stands in for it.'),
+})
+
+export const manualContentSchema = z.strictObject({
+  content: tag('Key of the content, as the completeness page names it.'),
+  state: oneOf(['elsewhere', 'not applicable'], 'Whether another document holds it, or nothing has to.'),
+  where: text('Which document, and where in it.').optional(),
+  reason: text('Why it does not apply.').optional(),
+}).refine(entry => (entry.state === 'elsewhere' ? entry.where : entry.reason) !== undefined, { path: ['state'], error: 'with "elsewhere" the document under "where", with "not applicable" the "reason"' })
+
+export const acceptedDeviationSchema = z.strictObject({
+  finding: tag('Id of the finding, for example DCD101.'),
+  subject: text('What the finding is about, as it names it.'),
+  reason: text('Why it is accepted.'),
+  by: text('Who accepts it.'),
+  date: date('When.'),
+  message: text('The finding’s message as it was accepted. Once the finding says something else, it is no longer accepted.').optional(),
+})
+
+export const labelSizeSchema = z.strictObject({
+  size: tag('Key by which the labels name it.'),
+  title: text('What it is.'),
+  form: oneOf(['sheet', 'wrap'], 'Flat labels on a sheet, or labels that wrap around a cable with a clear tail.'),
+  'page-width': aboveZero('length', 'Width of the sheet.'),
+  'page-height': aboveZero('length', 'Height of the sheet.'),
+  'label-width': aboveZero('length', 'Width of one label.'),
+  'label-height': aboveZero('length', 'Height of one label; of a wrap-around label the printed part.'),
+  'clear-tail': quantity('length', 'Of a wrap-around label: the clear part that goes around over the print.').optional(),
+  columns: wholeNumber('Labels side by side.', { min: 1, max: 40 }),
+  rows: wholeNumber('Labels one below the other.', { min: 1, max: 100 }),
+  left: quantity('length', 'From the left edge of the sheet to the first label.'),
+  top: quantity('length', 'From the upper edge of the sheet to the first label.'),
+  'step-across': aboveZero('length', 'From the left edge of a label to that of the next.'),
+  'step-down': aboveZero('length', 'From the upper edge of a label to that of the next.'),
+  for: listOf(oneOf(['cables', 'ways', 'equipment', 'danger'], 'What is labelled.'), 'What it is used for, in place of the usual size.').optional(),
+})
