@@ -127,6 +127,23 @@ describe('printed manual', () => {
   })
 })
 
+// A box too wide for its sheet makes the browser shrink every sheet of the document.
+describe('printed documents', () => {
+  it('are printed at their size: headings of chapters are 20 pt high, as the style asks', async () => {
+    const sizes = await Promise.all(built.view.volumes.map(async ({ file }) => {
+      const pdf = await getDocument({ data: new Uint8Array(await readFile(path.join(built.place, file))), verbosity: 0 }).promise
+      const sheets = Array.from({ length: Math.min(pdf.numPages, 12) }, (_, i) => i + 1)
+      const items = (await Promise.all(sheets.map(async sheet => (await (await pdf.getPage(sheet)).getTextContent()).items))).flat()
+      await pdf.destroy()
+      // A cover's title is larger still.
+      const points = items.flatMap(item => ('str' in item && item.str.trim() !== '' ? [Math.hypot(item.transform[0] as number, item.transform[1] as number)] : []))
+      return [file, Math.max(...points.filter(size => size < 30))] as const
+    }))
+    expect(sizes).toEqual(built.view.volumes.map(({ file }) => [file, expect.closeTo(20, 0)]))
+    for (const [, size] of sizes) expect(Math.abs(size - 20)).toBeLessThan(0.1)
+  })
+})
+
 describe('pack', () => {
   it('is confirmed by sha256sum', () => {
     expect(() => execFileSync('sha256sum', ['--check', '--quiet', 'SHA256SUMS'], { cwd: built.place })).not.toThrow()
