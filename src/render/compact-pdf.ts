@@ -30,14 +30,18 @@ interface PdfObject {
 const objectsPerStream = 200
 const compress = promisify(deflate)
 
-/** Errors: the file is not built as the browser builds it (one table of objects, no object streams). */
-export async function compactPdf(pdf: Uint8Array, information: DocumentInformation): Promise<Buffer> {
+/**
+ * @param headings  words of the document's headings in their order, for its outline
+ *
+ * Errors: the file is not built as the browser builds it (one table of objects, no object streams).
+ */
+export async function compactPdf(pdf: Uint8Array, information: DocumentInformation, headings: readonly string[]): Promise<Buffer> {
   const { objects, root, info } = readObjects(Buffer.from(pdf.buffer, pdf.byteOffset, pdf.byteLength).toString('latin1'))
   const withOwnInformation = objects.map(({ number, body }) => {
     const producer = /\/Producer (\([^)]*\))/.exec(body)?.[1] ?? null
     return { number, body: number === info ? informationDictionary(information, producer) : body }
   })
-  return await writeObjects(withStableStructureIds(withOwnInformation), root, info)
+  return await writeObjects(withTitles(withStableStructureIds(withOwnInformation), headings), root, info)
 }
 
 const unknownForm = (what: string): Error => new Error(`The browser wrote a PDF of an unknown form: ${what}.`)
@@ -101,6 +105,25 @@ function withStableStructureIds(objects: readonly PdfObject[]): readonly PdfObje
     if (number === Number(tree)) return { number, body: `<</Names [${index}]>>` }
     if (!body.startsWith('<</Type /StructElem')) return { number, body }
     return { number, body: body.replace(/\((node\d+)\)/g, (all, name: string) => (names.has(name) ? `(${names.get(name)!})` : all)) }
+  })
+}
+
+/** The browser writes the words of a heading at the head of a sheet twice; an outline of as many entries as there are headings gets their own. */
+function withTitles(objects: readonly PdfObject[], headings: readonly string[]): readonly PdfObject[] {
+  const bodies = new Map(objects.map(({ number, body }) => [number, body]))
+  const outline = objects.find(({ body }) => body.startsWith('<</Type /Outlines'))
+  const numberAfter = (body: string, key: string): number | null => { const found = new RegExp(`/${key} (\\d+) 0 R`).exec(body)?.[1]; return found === undefined ? null : Number(found) }
+  const inOrder = (body: string): readonly number[] => {
+    const entries: number[] = []
+    for (let entry = numberAfter(body, 'First'); entry !== null; entry = numberAfter(bodies.get(entry)!, 'Next')) entries.push(entry, ...inOrder(bodies.get(entry)!))
+    return entries
+  }
+  const entries = outline === undefined ? [] : inOrder(outline.body)
+  if (entries.length !== headings.length) return objects
+  const titles = new Map(entries.map((number, i) => [number, headings[i]!]))
+  return objects.map(({ number, body }) => {
+    const title = titles.get(number)
+    return { number, body: title === undefined ? body : body.replace(/^<<\/Title [^]*?(?=\n\/)/, () => `<</Title ${textString(title)}`) }
   })
 }
 

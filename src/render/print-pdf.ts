@@ -43,6 +43,7 @@ export async function printManual(browser: Browser, options: PrintOptions): Prom
   try {
     await open(page, options.htmlFile)
     const anchors = await page.evaluate(anchorsAskedFor)
+    const headings = await page.evaluate(headingsShown)
     progress('counting pages')
     // Opened beforehand, so that the order to print goes out at once and this process is free while it is carried out.
     const session = await page.createCDPSession()
@@ -57,7 +58,7 @@ export async function printManual(browser: Browser, options: PrintOptions): Prom
       const moved = anchors.filter(anchor => printed.pageByAnchor.get(anchor) !== places.pageByAnchor.get(anchor))
       if (moved.length === 0) {
         progress('compressing')
-        const compact = await compactPdf(pdf, options.metadata)
+        const compact = await compactPdf(pdf, options.metadata, headings)
         await writeFile(options.outFile, compact)
         return { pages: printed.pages, bytes: compact.length }
       }
@@ -151,6 +152,10 @@ function listed(names: readonly string[]): string {
 
 const anchorsAskedFor = (): string[] =>
   [...new Set([...document.querySelectorAll<HTMLElement>('[data-page-of]')].map(({ dataset }) => dataset.pageOf!))]
+
+const headingsShown = (): string[] =>
+  [...document.querySelectorAll<HTMLElement>('h1, h2, h3, h4, h5, h6, [role="heading"]')].filter(heading => heading.checkVisibility())
+    .map(({ textContent }) => textContent.replace(/\s+/g, ' ').trim()).filter(words => words !== '')
 
 const fillPageNumbers = (pageByAnchor: Readonly<Record<string, number>>): void => {
   for (const place of document.querySelectorAll<HTMLElement>('[data-page-of]')) {

@@ -179,7 +179,7 @@ describe('what cannot be printed', () => {
   })
 
   it('is what some other program has written', async () => {
-    await expect(compactPdf(bytes, metadata)).rejects.toThrow('unknown form')
-    await expect(compactPdf(Buffer.from('%PDF-1.4\n'), metadata)).rejects.toThrow('unknown form')
+    await expect(compactPdf(bytes, metadata, [])).rejects.toThrow('unknown form')
+    await expect(compactPdf(Buffer.from('%PDF-1.4\n'), metadata, [])).rejects.toThrow('unknown form')
   })
 })
