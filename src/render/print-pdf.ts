@@ -47,7 +47,7 @@ export async function printManual(browser: Browser, options: PrintOptions): Prom
     progress('counting pages')
     // Opened beforehand, so that the order to print goes out at once and this process is free while it is carried out.
     const session = await page.createCDPSession()
-    let places = await readPlaces(await printBlank(page, session))
+    let places: Places = anchors.length === 0 ? { pages: 0, pageByAnchor: new Map() } : await readPlaces(await printBlank(page, session))
     refuseUnreachable(anchors, places)
 
     for (let print = 1; ; print++) {
