@@ -58,6 +58,9 @@ function cardGroups({ findings }: ViewContext): readonly (readonly [string, read
     ]],
     ['How she stands, and on what basis', [
       ['Findings', fixedPages.findings, `${counted(findings.length, 'finding')}${acceptedPart(findings.length, accepted)}, ${counted(errors, 'error')}.`],
+      ['Readiness for delivery', fixedPages.readiness, 'What stands against handing her over, and what is still to be tested.'],
+      ['Completeness', fixedPages.completeness, 'What law and standards ask of an owner’s manual, and where it is.'],
+      ['Sign-off', fixedPages.signOff, 'One sheet, to be signed when she changes hands.'],
       ['Not assessed', fixedPages.notAssessed, 'What could not be calculated, and what is missing for it.'],
       ['Basis of calculation', fixedPages.basis, 'Rules, limits, formulas and sources.'],
       ['How to read this manual', fixedPages.howToRead, 'Tags, verdicts, and what the manual does not cover.'],
