@@ -33,6 +33,7 @@ export const exitCodes = {
   'serial': 1,
   'configuration': 1,
   'accepted': 1,
+  'completeness': 0,
   'can-bus': 1,
   'ethernet': 1,
   'schema-faults': 1,

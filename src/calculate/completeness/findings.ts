@@ -9,14 +9,14 @@ export const requiredContentMissing: FindingKind<{ contentCount: number }> = {
   id: 'CMP201', name: 'required-content-missing', since, retired, severity: 'warning',
   meaning: 'The boat is delivered, and contents that an owner’s manual must have are neither in this pack nor, as far as the data say, in another document. Told from the day of delivery on; the page on completeness shows it before.',
   message: ({ subject, context }) => `Vessel ${subject.id}: the owner’s manual lacks ${context?.['contents']}`,
-  remedy: () => 'Record what they rest on, or enter under manual-contents which document holds them, or why they do not apply.',
+  remedy: () => 'Record what they rest on, or enter under manual-contents which document holds them, or why they do not apply; the page on completeness lists them all.',
 }
 
 export const requiredContentInPart: FindingKind<{ contentCount: number }> = {
   id: 'CMP202', name: 'required-content-in-part', since, retired, severity: 'note',
   meaning: 'The boat is delivered, and of contents that an owner’s manual must have this pack holds a part only. The page on completeness says what is missing of each.',
-  message: ({ subject, context }) => `Vessel ${subject.id}: the owner’s manual holds in part only ${context?.['contents']}`,
-  remedy: () => 'Record what is missing, or enter under manual-contents which document holds the rest.',
+  message: ({ subject, context }) => `Vessel ${subject.id}: the owner’s manual holds only a part of ${context?.['contents']}`,
+  remedy: () => 'Record what is missing, or enter under manual-contents which document holds the rest; the page on completeness says what is missing of each.',
 }
 
 export const contentKeyUnknown: FindingKind<{}> = {

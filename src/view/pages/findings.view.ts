@@ -4,7 +4,7 @@ import type { ViewContext } from '../context.js'
 import { findingCards } from '../finding-cards.js'
 import { fixedPages } from '../site-map.js'
 import { compareTags, tableOf } from '../tables.js'
-import { counted, lineBreak, linkTo, verdict } from '../text.js'
+import { counted, linkTo, verdict } from '../text.js'
 import type { Block, Page, Table, Text } from '../view-model.js'
 
 const severities = [
@@ -78,7 +78,8 @@ export const acceptedTable = (accepted: readonly LocatedFinding[]): Table => tab
     { title: 'Severity', width: 'short', cell: ({ severity }) => severityText(severity) },
     { title: 'What was found', width: 'text', cell: ({ message }) => [message] },
     { title: 'Reason', width: 'text', cell: finding => [finding.accepted!.reason] },
-    { title: 'Accepted by', width: 'short', cell: finding => [finding.accepted!.by, lineBreak, finding.accepted!.date] },
+    { title: 'Accepted by', width: 'short', cell: finding => [finding.accepted!.by] },
+    { title: 'On', width: 'tag', cell: finding => [finding.accepted!.date] },
   ],
 })
 

@@ -20,13 +20,13 @@ export function completenessPages(context: ViewContext, pages: readonly Page[]):
   return [completenessPage(context, pages, contents), readinessPage(context, contents), signOffPage(context, contents)]
 }
 
-interface Group { readonly id: string; readonly title: string; readonly sources: readonly SourceKey[] | null; readonly by: string }
+interface Group { readonly id: string; readonly title: string; readonly sources: readonly SourceKey[] | null; readonly by: string | null }
 
-/** In the order in which they bind; `null`: every other source. */
+/** In the order in which they bind. No `sources`: every other one; no `by`: the contents are in the order of the list, without their place. */
 const groups: readonly Group[] = [
   { id: 'directive', title: 'Directive 2013/53/EU, annex I, part A', sources: ['2013-53-eu'], by: 'Point' },
   { id: 'owners-manual', title: 'ISO 10240, owner’s manual', sources: ['iso-10240'], by: 'Clause' },
-  { id: 'electrical', title: 'The electrical chapter, ISO 10133 and ISO 13297', sources: ['iso-10133', 'iso-13297'], by: 'Source' },
+  { id: 'electrical', title: 'The electrical chapter, ISO 10133 and ISO 13297', sources: ['iso-10133', 'iso-13297'], by: null },
   { id: 'others', title: 'Other standards that ask for text', sources: null, by: 'Standard' },
 ]
 const grouping = new Set(groups.flatMap(({ sources }) => sources ?? []))
@@ -39,11 +39,11 @@ function rowsOf(group: Group, contents: readonly ShownContent[]): readonly Row[]
     const cited = requiredContents[content.key].askedBy.filter(citation => isOf(group, citation))
     return cited.length === 0 ? [] : [{ content, places: cited.map(citation => placeIn(group, citation)).toSorted(compareTags) }]
   })
-  return group.by === 'Source' ? rows : rows.toSorted((a, b) => compareTags(a.places[0]!, b.places[0]!))
+  return group.by === null ? rows : rows.toSorted((a, b) => compareTags(a.places[0]!, b.places[0]!))
 }
 
 function placeIn(group: Group, { source, place }: Citation): string {
-  if (group.by === 'Source' || group.by === 'Standard') return bibliography[source].designation
+  if (group.by === null || group.by === 'Standard') return bibliography[source].designation
   return place.replace(/^annex I A, /, '').replace('general requirements', 'general')
 }
 
@@ -101,8 +101,7 @@ function groupBlocks(context: ViewContext, group: Group, contents: readonly Show
     caption: `${group.title}: ${states.filter(state => inState.has(state)).map(state => `${inState.get(state)!.length} ${wordFor(context, state)}`).join(', ')}`,
     empty: 'Nothing is asked.',
     columns: [
-      { title: group.by, width: 'short', cell: ({ places }) => [places.join(', ')] },
-      { title: 'Content', width: 'text', cell: ({ content: { key, isRequired } }) => [requiredContents[key].title, ...(isRequired ? [] : [muted(' (recommended)')]), lineBreak, { is: 'tag', text: key }] },
+      { title: group.by === null ? 'Content' : `${group.by} and content`, width: 'text', cell: ({ content: { key, isRequired }, places }) => [...(group.by === null ? [] : [muted(places.join(', ')), '\u2002']), requiredContents[key].title, ...(isRequired ? [] : [muted(' (recommended)')]), lineBreak, { is: 'tag', text: key }] },
       { title: 'State', width: 'short', cell: ({ content }) => [stateVerdict(context, content)] },
       { title: 'Where, and what is missing', width: 'text', cell: ({ content }) => where(content, titles) },
       ...(printedKeys === null ? [] : [sheet]),

@@ -21,7 +21,7 @@ export function readinessPage(context: ViewContext, contents: readonly ShownCont
     trail: [],
     blocks: [
       { is: 'paragraph', text: readinessVerdict(context, against) },
-      pointTable(against, 'against-delivery', 'What stands against delivery', 'Nothing that is recorded stands against delivery.'),
+      pointTable(against, 'against-delivery', context.vessel.identity.deliveredOn === null ? 'What stands against delivery' : 'What stands open', 'Nothing that is recorded.'),
       pointTable(worthKnowing(context), 'worth-knowing', 'Worth knowing, and no bar', 'Nothing.'),
       zoneTable(context),
       cableTable(context),
@@ -48,9 +48,8 @@ export function readinessVerdict({ vessel: { identity } }: ViewContext, against:
 const pointTable = (points: readonly Point[], id: string, caption: string, empty: string): Table => tableOf(points, {
   id, caption, empty,
   columns: [
-    { title: 'What', width: 'text', cell: ({ title }) => [title] },
-    { title: 'How many', width: 'text', cell: ({ count }) => [count] },
-    { title: 'See', width: 'text', cell: ({ to, linkText }) => [to === null ? linkText : linkTo(to, linkText)] },
+    { title: 'What', width: 'text', cell: ({ title, to }) => [to === null ? title : linkTo(to, title)] },
+    { title: 'How many', width: 'text', cell: ({ count, to }) => [count, ...(to === null ? [muted(', below')] : [])] },
   ],
 })
 

@@ -51,13 +51,13 @@ function facts(context: ViewContext, contents: readonly ShownContent[]): readonl
         { label: 'Findings', value: [`${summaryText(findings)}. `, linkTo(fixedPages.findings, 'Findings')] },
         { label: 'Not assessed', value: [notAssessed === 0 ? 'every result was calculated' : `${counted(notAssessed, 'result')}, none of them a pass`] },
         { label: 'Contents of the manual', value: [open.length === 0 ? 'nothing that is required is missing' : `${counted(open.length, 'required content')} missing or in part`] },
-        { label: 'Points open', value: [against.length === 0 ? 'none recorded' : `${against.length}: `, ...openText(against.map(({ title }) => title))] },
+        { label: 'Points open', value: [against.length === 0 ? 'none recorded' : `${against.length}: `, ...openText(against.map(({ short }) => short))] },
       ],
     },
     { is: 'paragraph', text: ['The files of the pack are listed with their checksums in SHA256SUMS. Whether a file was changed after this issue shows with ', { is: 'tag', text: 'sha256sum -c SHA256SUMS' }, '.'] },
   ]
 }
-const openText = (titles: readonly string[]): Text => (titles.length === 0 ? [] : [`${titles.join('; ')}. `, linkTo(fixedPages.readiness, 'Readiness for delivery')])
+const openText = (points: readonly string[]): Text => (points.length === 0 ? [] : [`${points.join('; ')}. `, linkTo(fixedPages.readiness, 'Readiness for delivery')])
 
 /** Who signs, and for what. A surveyor only where one is engaged. */
 const signing = [
