@@ -199,6 +199,12 @@ describe('the sample vessel', async () => {
     expect(relied.filter(key => !keys.has(key) && folders.has(key.split('/')[0]!))).toEqual([])
   })
 
+  it('has on its page of safety the warnings that the electrical chapter must have', () => {
+    // ISO 10133, annex B, as in tests/reference/required-contents.csv: no work on a live system, no higher ratings, no alteration, by whom.
+    const titles = pages.find(({ key }) => key === fixedPages.safety)!.blocks.flatMap(block => (block.is === 'callout' ? [block.title] : []))
+    for (const title of ['Do not work on a live system', 'Never fit a higher fuse rating', 'Do not alter the system without a record']) expect(titles).toContain(title)
+  })
+
   it('relies on no address that no page can have', () => {
     const possible = new Set([...everyPage.map(({ key }) => key), ...keys])
     expect(results.completeness.contents.flatMap(({ pageKeys }) => pageKeys).filter(key => !possible.has(key))).toEqual([])
