@@ -188,7 +188,7 @@ describe('the sample vessel', async () => {
   const examined = await examine(fileURLToPath(new URL('../../../sample-vessel', import.meta.url)))
   if (examined.status !== 'examined') throw new Error('the sample vessel has errors')
   const { vessel, results, basis, content, findings } = examined
-  const { pages } = makeView({ vessel, results, basis, content, findings, registries, edition: 'owner' })
+  const { pages, schedules } = makeView({ vessel, results, basis, content, findings, registries, edition: 'owner' })
   const keys = new Set(pages.map(({ key }) => key))
   const folders = new Set(pages.map(({ key }) => key.split('/')[0]!))
 
@@ -219,6 +219,13 @@ describe('the sample vessel', async () => {
 
   it('names in its entries only contents that there are', () => {
     expect(vessel.manualContents.map(({ contentKey }) => contentKey).filter(key => !Object.hasOwn(requiredContents, key))).toEqual([])
+  })
+
+  it('has in the table of findings who accepts which of them', () => {
+    const { columns, rows } = schedules.find(({ file }) => file === 'findings.csv')!
+    expect(columns.slice(-3)).toEqual(['Accepted by', 'Accepted on', 'Reason'])
+    expect(rows.filter(row => row.at(-2) !== '').map(row => [row[0], row[3], row.at(-3), row.at(-2)]))
+      .toEqual([['DEP301', 'F1', 'N. Tavender', '2026-05-28'], ['RAD303', 'B1', 'N. Tavender', '2026-05-28']])
   })
 
   it('marks its accepted deviations wherever they are shown', () => {
