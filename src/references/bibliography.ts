@@ -294,7 +294,7 @@ export const bibliography = {
     remark: 'The headings were read in this order; the pairing with the numbers of clauses is inferred.',
   },
   'iso-14946': { designation: 'ISO 14946', title: 'Small craft. Maximum load capacity', publisher: 'ISO', edition: null, standing: 'from memory', remark: null },
-  'iso-12217': { designation: 'ISO 12217', title: 'Small craft. Stability and buoyancy assessment and categorization', publisher: 'ISO', edition: null, standing: 'from memory', remark: null },
+  'iso-12217': { designation: 'ISO 12217', title: 'Small craft. Stability and buoyancy assessment', publisher: 'ISO', edition: null, standing: 'from memory', remark: null },
   'iso-9094': { designation: 'ISO 9094', title: 'Small craft. Fire protection', publisher: 'ISO', edition: null, standing: 'from memory', remark: null },
   'iso-10239': { designation: 'ISO 10239', title: 'Small craft. Liquefied petroleum gas (LPG) systems', publisher: 'ISO', edition: null, standing: 'from memory', remark: null },
   'iso-8846': { designation: 'ISO 8846', title: 'Small craft. Electrical devices. Protection against ignition of surrounding flammable gases', publisher: 'ISO', edition: null, standing: 'from memory', remark: null },

@@ -47,7 +47,7 @@ export const requiredContents = {
   // what can go wrong
   'fire-and-flooding-risks': required('Attention drawn to the risks of fire and flooding', directive('2.5')),
   'reboarding': required('Protection from falling overboard, and getting back aboard', directive('2.3'), { source: 'iso-15085', place: '' }),
-  'life-raft-stowage': required('Where the liferaft is stowed', directive('3.7')),
+  'liferaft-stowage': required('Where the liferaft is stowed', directive('3.7')),
   'escape': required('Ways of escape', directive('3.8')),
   'fire-protection': required('Fire protection: what there is, where, and what can burn', directive('5.6'), ownersManual('5.8'), { source: 'iso-9094', place: '' }),
   'ignition-protection': required('Spaces that need ignition protection', { source: 'iso-8846', place: '' }),

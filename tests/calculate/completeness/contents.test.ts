@@ -50,9 +50,9 @@ describe('the state of a content', () => {
   })
 
   it('is "missing", not "not applicable", where nobody says whether there is a liferaft or an extinguisher', () => {
-    expect(stateOf('life-raft-stowage', {})).toBe('missing')
+    expect(stateOf('liferaft-stowage', {})).toBe('missing')
     expect(stateOf('fire-protection', {})).toBe('missing')
-    expect(stateOf('life-raft-stowage', { absences: [{ kind: 'liferaft', reason: 'sheltered water only' }] })).toBe('not applicable')
+    expect(stateOf('liferaft-stowage', { absences: [{ kind: 'liferaft', reason: 'sheltered water only' }] })).toBe('not applicable')
   })
 
   it('takes an entry for what the pack does not hold, whole or in part', () => {

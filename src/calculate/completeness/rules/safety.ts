@@ -9,7 +9,7 @@ const unknown = (reason: string) => held([], [reason])
 export const safetyRules = {
   'fire-and-flooding-risks': always('emergency/fire', 'emergency/flooding', 'safety'),
   'reboarding': facts => gear(facts, ['boarding ladder'], ['emergency/person-overboard', ...itemPages(facts.of('boarding ladder'))], unknown),
-  'life-raft-stowage': facts => gear(facts, ['liferaft'], itemPages(facts.of('liferaft')), unknown),
+  'liferaft-stowage': facts => gear(facts, ['liferaft'], itemPages(facts.of('liferaft')), unknown),
   'escape': facts => gear(facts, ['escape hatch'], ['emergency/fire', ...itemPages(facts.of('escape hatch'))], unknown),
   'fire-protection': facts => {
     const kinds = ['fire extinguisher', 'fixed fire extinguisher', 'fire blanket'] as const
