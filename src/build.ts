@@ -7,6 +7,7 @@ import path from 'node:path'
 import { calculate, methods } from './calculate/calculate.js'
 import { check } from './check/check.js'
 import { type ForEdition, forEdition } from './edition.js'
+import { withAcceptances } from './findings/acceptance.js'
 import type { LocatedFinding } from './findings/finding.js'
 import { locate } from './findings/locate.js'
 import { findingKinds } from './findings/registry.js'
@@ -17,6 +18,7 @@ import { readFolder } from './load/read-folder.js'
 import { lookup } from './model/lookup.js'
 import type { Content } from './model/content.js'
 import type { SourceFolder } from './load/source-folder.js'
+import { placesOf } from './load/source-index.js'
 import type { Results } from './model/results.js'
 import type { Edition, Equipment, Vessel } from './model/vessel.js'
 import { assemblePack } from './package/pack-folder.js'
@@ -71,7 +73,10 @@ export async function examine(folder: string, options: ExamineOptions = {}): Pro
   const results = calculate(vessel, basis, { asOf: options.asOf ?? null, generalTasks: content.maintenanceTasks })
   return {
     status: 'examined', source, vessel, models, basis, content, results,
-    findings: [...findings, ...locate(results.findings, positions)],
+    findings: withAcceptances([...findings, ...locate(results.findings, positions)], {
+      deviations: vessel.acceptedDeviations, places: placesOf(source.entries, 'accepted-deviations'),
+      issuedOn: vessel.document.issuedOn, kindIds: findingKinds.map(({ id }) => id),
+    }),
     notAssessedCount: countNotAssessed(vessel, results),
   }
 }

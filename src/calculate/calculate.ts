@@ -72,7 +72,7 @@ export function calculate(vessel: Vessel, basis: Basis, occasion: Occasion = noO
     maintenance: maintenancePass(vessel, basis, occasion),
     cableBill: cableBillPass(vessel, basis, upstream),
     labels: labelsPass(vessel, basis, upstream),
-    completeness: completenessPass(vessel, basis, upstream),
+    completeness: completenessPass(vessel, basis, { ...upstream, acSupply, commissioning, configuration: electronics.configuration }),
   }
   const onwards = { protectiveDevices, acSupply, energy, dependency, reserve, commissioning, ...electronics, ...handover }
   const findings = [routing, sources, feeding, currentCarryingCapacity, voltageDrop, protection, ...Object.values(onwards)].flatMap(results => results.findings)

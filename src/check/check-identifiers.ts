@@ -12,7 +12,7 @@ import { ownOrModels, type ThingIndex } from './thing-index.js'
 export function checkIdentifiers(entries: readonly SourceEntry[], index: ThingIndex): readonly LocatedFinding[] {
   return [
     ...repeatedTags(index),
-    ...(['models', 'measurements'] as const).flatMap(kind => repeatedNames(entries.filter(entry => entry.kind === kind))),
+    ...(['models', 'measurements', 'manual-contents'] as const).flatMap(kind => repeatedNames(entries.filter(entry => entry.kind === kind))),
     ...repeatedWays(entries.filter(({ kind }) => kind === 'circuits'), index),
   ]
 }
@@ -53,7 +53,7 @@ const isBackbonePart = ({ kind, node }: NamedThing, index: ThingIndex): boolean 
 
 const inWords = ({ word, tag }: NamedThing): string => `${word} ${tag}`
 
-/** Of entries that are named by something else than a tag: models by their key, readings by their number. */
+/** Of entries that are named by something else than a tag: models by their key, readings by their number, contents by theirs. */
 function repeatedNames(entries: readonly SourceEntry[]): readonly LocatedFinding[] {
   const first = new Map<string, SourceEntry>()
   return entries.flatMap(entry => {

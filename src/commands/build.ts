@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs'
 import { readdir, stat } from 'node:fs/promises'
 import path from 'node:path'
 import { build, type Built } from '../build.js'
-import { summaryOf, summaryText } from '../findings/report.js'
+import { summaryText } from '../findings/report.js'
 import { editionTitles } from '../model/edition.js'
 import type { Edition, Vessel } from '../model/vessel.js'
 import { exitCodeFor, findingsText, notAssessedText, shownPath, typedPath } from './outcome-text.js'
@@ -79,8 +79,6 @@ async function summary(folder: string, built: Built, tookMs: number, surrounding
   const { place, view, sheetCounts, findings, notAssessedCount, vessel, edition } = built
   const { issue } = vessel.document
   const part = async (name: string, what: string) => `  ${name.padEnd(16)} ${sizeText(await bytesBelow(path.join(place, name))).padStart(8)}   ${what}\n`
-  const summaryCounts = summaryOf(findings)
-  const total = summaryCounts.error + summaryCounts.warning + summaryCounts.note
   return [
     `Handover pack of ${vessel.identity.name}${issue === null ? '' : `, issue ${issue}`}, ${editionTitles[edition]}, in ${shownPath(place, surroundings)}\n`,
     await part('site', `${view.pages.length} pages; start at site/index.html`),
@@ -89,7 +87,7 @@ async function summary(folder: string, built: Built, tookMs: number, surrounding
     await part('record', `${view.schedules.length} tables, the vessel, every result, the data as read`),
     await part('findings.json', 'the findings, for other programs'),
     await part('SHA256SUMS', 'checksums of every file; sha256sum -c SHA256SUMS'),
-    `Findings: ${summaryText(summaryCounts)}${total === 0 ? '' : `; asfitted check ${typedPath(folder, surroundings)} shows them`}.\n`,
+    `Findings: ${summaryText(findings)}${findings.length === 0 ? '' : `; asfitted check ${typedPath(folder, surroundings)} shows them`}.\n`,
     `${notAssessedText(notAssessedCount)}\n`,
     `Built in ${(tookMs / 1000).toFixed(1)} s.\n`,
   ].join('')

@@ -21,6 +21,7 @@ export const notAssessedText = (count: number | null): string =>
   : count === 0 ? 'Every result that this version calculates was calculated.'
   : `${count} ${count === 1 ? 'result is' : 'results are'} not assessed for want of data; the pack lists them with what to record.`
 
+/** An accepted error counts: whether it may be accepted is nothing that a program can judge. */
 export const exitCodeFor = ({ status, findings }: { readonly status: string; readonly findings: readonly LocatedFinding[] }): ExitCode =>
   status === 'unreadable' ? exitCode.unusable
   : findings.some(({ severity }) => severity === 'error') ? exitCode.errorsFound

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { examine, type ExamineOptions, viewOf } from '../build.js'
 import { forEdition } from '../edition.js'
-import { summaryOf, summaryText } from '../findings/report.js'
+import { summaryText } from '../findings/report.js'
 import { withTemporaryFolder } from '../package/pack-folder.js'
 import { type PreviewServer, type Shown, startPreviewServer } from '../preview/preview-server.js'
 import { watchFolders } from '../preview/watch-folders.js'
@@ -80,7 +80,7 @@ async function makeSite(
   const { now } = surroundings
   const started = now()
   const examination = await examine(folder, { ...data, asOf: dateOf(started) })
-  const counts = summaryText(summaryOf(examination.findings))
+  const counts = summaryText(examination.findings)
   if (examination.status !== 'examined') {
     return { shown: { reportHtml: reportHtml(findingsText(examination, { write: () => {} }, surroundings)) }, said: `${counts}: the report is shown in place of the pages\n` }
   }

@@ -33,7 +33,21 @@ export interface SourcePosition {
   readonly endLine: number
   readonly endColumn: number
 }
-export interface LocatedFinding extends Finding { readonly at: SourcePosition | null }
+export interface LocatedFinding extends Finding {
+  readonly at: SourcePosition | null
+  /** Who accepts it, and why; absent or null while nobody does. Its severity stays. */
+  readonly accepted?: Acceptance | null
+}
+/** Of an accepted deviation. `date` is year-month-day. */
+export interface Acceptance { readonly by: string; readonly date: string; readonly reason: string }
+
+/** "Accepted by A. Person, 2026-05-04: reason" */
+export const acceptanceText = ({ by, date, reason }: Acceptance): string => `Accepted by ${by}, ${date}: ${reason}`
+export const isAccepted = ({ accepted }: LocatedFinding): boolean => (accepted ?? null) !== null
+
+/** ` (1 of them accepted)`, after a count of findings; nothing where none is. */
+export const acceptedPart = (count: number, acceptedCount: number): string =>
+  acceptedCount === 0 ? '' : count === 1 ? ' (accepted)' : ` (${acceptedCount} of them accepted)`
 
 export interface FindingKind<E extends Quantities> {
   /** Three letters for the domain, three digits: 1xx limit not met, 2xx data missing, 3xx doubtful. */

@@ -22,6 +22,7 @@ import { findingKinds as maintenanceKinds } from '../calculate/maintenance/findi
 import { findingKinds as cableBillKinds } from '../calculate/cable-bill/findings.js'
 import { findingKinds as labelsKinds } from '../calculate/labels/findings.js'
 import { findingKinds as completenessKinds } from '../calculate/completeness/findings.js'
+import { acceptanceFindingKinds } from './acceptance-findings.js'
 import { checkFindingKinds } from '../check/findings.js'
 import { loadFindingKinds } from '../load/findings.js'
 import type { AnyFindingKind } from './finding.js'
@@ -31,4 +32,5 @@ export const findingKinds: readonly AnyFindingKind[] = [
   ...protectiveDevicesKinds, ...acSupplyKinds, ...energyKinds, ...dependencyKinds, ...reserveKinds, ...commissioningKinds,
   ...canBusKinds, ...serialKinds, ...ethernetKinds, ...radioKinds, ...placementKinds, ...identifiersKinds, ...configurationKinds,
   ...locationKinds, ...emergencyKinds, ...maintenanceKinds, ...cableBillKinds, ...labelsKinds, ...completenessKinds,
+  ...acceptanceFindingKinds,
 ]

@@ -3,7 +3,7 @@ import pc from 'picocolors'
 import type { UnitSystem } from '../model/vessel.js'
 import { cite } from '../references/bibliography.js'
 import { sayAgainst } from '../units/format.js'
-import type { LocatedFinding, Severity, SourcePosition } from './finding.js'
+import { acceptanceText, acceptedPart, isAccepted, type LocatedFinding, type Severity, type SourcePosition } from './finding.js'
 
 export interface ReportOptions {
   /** Text of a file of the vessel folder, for the excerpt; undefined where there is none to be had. */
@@ -24,13 +24,21 @@ export function summaryOf(findings: readonly LocatedFinding[]): Summary {
   return { error: count('error'), warning: count('warning'), note: count('note') }
 }
 
-/** `2 errors, 1 warning, 0 notes` */
-export const summaryText = (summary: Summary): string =>
-  severities.map(severity => `${summary[severity]} ${severity}${summary[severity] === 1 ? '' : 's'}`).join(', ')
+/** `2 errors, 3 warnings (1 of them accepted), 0 notes` */
+export function summaryText(findings: readonly LocatedFinding[]): string {
+  const [all, accepted] = [summaryOf(findings), summaryOf(findings.filter(isAccepted))]
+  return severities.map(severity => `${all[severity]} ${severity}${all[severity] === 1 ? '' : 's'}${acceptedPart(all[severity], accepted[severity])}`).join(', ')
+}
 
-/** The findings as one JSON document, for other programs; `notAssessedCount` is null when nothing was calculated. */
+/**
+ * The findings as one JSON document, for other programs; `notAssessedCount` is null when nothing was calculated. `accepted`
+ * counts those of the `summary` that somebody accepts.
+ */
 export const reportJson = (findings: readonly LocatedFinding[], notAssessedCount: number | null): string =>
-  `${JSON.stringify({ findings: grouped(findings), summary: summaryOf(findings), notAssessedCount }, null, 2)}\n`
+  `${JSON.stringify({
+    findings: grouped(findings).map(finding => ({ ...finding, accepted: finding.accepted ?? null })),
+    summary: summaryOf(findings), accepted: summaryOf(findings.filter(isAccepted)), notAssessedCount,
+  }, null, 2)}\n`
 
 /** Errors before warnings before notes; in each, file by file from the top. */
 export function reportText(findings: readonly LocatedFinding[], options: ReportOptions): string {
@@ -43,13 +51,14 @@ export function reportText(findings: readonly LocatedFinding[], options: ReportO
     return split
   }
   const parts = grouped(findings).map(finding => [
-    `${paint.place(printable(placeText(finding)))}  ${paint[finding.severity](finding.severity)}  ${paint.kind(`${finding.id} ${finding.name}`)}`,
+    `${paint.place(printable(placeText(finding)))}  ${paint[finding.severity](finding.severity)}${isAccepted(finding) ? ', accepted' : ''}  ${paint.kind(`${finding.id} ${finding.name}`)}`,
     `  ${printable(finding.message)}`,
     ...(finding.at === null ? [] : excerpt(linesOf(finding.at.file), finding.at, paint[finding.severity])),
     ...limitLines(finding, options.units ?? 'metric'),
     `  remedy  ${printable(finding.remedy)}`,
+    ...(isAccepted(finding) ? [`  ${printable(acceptanceText(finding.accepted!))}`] : []),
   ].join('\n'))
-  return `${[...parts, summaryText(summaryOf(findings))].join('\n\n')}\n`
+  return `${[...parts, summaryText(findings)].join('\n\n')}\n`
 }
 
 function grouped(findings: readonly LocatedFinding[]): readonly LocatedFinding[] {

@@ -1,7 +1,7 @@
 /** Where in the files a field of the model stands: subject and field → file, line, column. */
 import type { SourcePosition, SubjectRef } from '../findings/finding.js'
 import { unitOf } from '../units/quantity.js'
-import { isTagged, kindNames } from './entry-kinds.js'
+import { isTagged, type KindKey, kindNames } from './entry-kinds.js'
 import { namedThings, nameSpan } from './named-things.js'
 import { positionOf, type SourceEntry, type SourceNode, type Span, textAt, valueAt } from './source-folder.js'
 
@@ -52,6 +52,10 @@ export function sourceIndex(entries: readonly SourceEntry[]): Locate {
     return positionOf(valueOf(place.node, field) ?? (model === undefined ? null : valueOf(model.node, field)) ?? place.name)
   }
 }
+
+/** Of the entries of a kind that no name tells apart, in their order: where a key of each stands; the entry itself where it has no such key. */
+export const placesOf = (entries: readonly SourceEntry[], kind: KindKey): readonly ((key: string) => SourcePosition)[] =>
+  entries.filter(entry => entry.kind === kind).map(entry => key => positionOf(valueAt(entry.node, key) ?? nameSpan(entry)))
 
 /** There is one vessel, whatever it is called. */
 const otherKey = (kind: string, id: string): string => (kind === kindNames.vessel.entry ? kind : `${kind} ${id}`)

@@ -285,6 +285,26 @@ export const bibliography = {
     designation: 'IEC 61162-2', title: 'Maritime navigation and radiocommunication equipment and systems. Digital interfaces. Part 2: single talker and multiple listeners, high-speed transmission',
     publisher: 'IEC', edition: null, standing: 'published', remark: 'The rate read in public documents.',
   },
+  '2013-53-eu': {
+    designation: 'Directive 2013/53/EU', title: 'Directive on recreational craft and personal watercraft, annex I, part A', publisher: 'European Union', edition: null, standing: 'public law',
+    remark: 'Headings from the official list of contents; what each point asks is from memory, but for 5.3, read in a published quotation.',
+  },
+  'iso-10240': {
+    designation: 'ISO 10240', title: 'Small craft. Owner’s manual', publisher: 'ISO', edition: '2004, list of contents; 2022, published summary', standing: 'published',
+    remark: 'The headings were read in this order; the pairing with the numbers of clauses is inferred.',
+  },
+  'iso-14946': { designation: 'ISO 14946', title: 'Small craft. Maximum load capacity', publisher: 'ISO', edition: null, standing: 'from memory', remark: null },
+  'iso-12217': { designation: 'ISO 12217', title: 'Small craft. Stability and buoyancy assessment', publisher: 'ISO', edition: null, standing: 'from memory', remark: null },
+  'iso-9094': { designation: 'ISO 9094', title: 'Small craft. Fire protection', publisher: 'ISO', edition: null, standing: 'from memory', remark: null },
+  'iso-10239': { designation: 'ISO 10239', title: 'Small craft. Liquefied petroleum gas (LPG) systems', publisher: 'ISO', edition: null, standing: 'from memory', remark: null },
+  'iso-8846': { designation: 'ISO 8846', title: 'Small craft. Electrical devices. Protection against ignition of surrounding flammable gases', publisher: 'ISO', edition: null, standing: 'from memory', remark: null },
+  'iso-12216': { designation: 'ISO 12216', title: 'Small craft. Windows, portlights, hatches, deadlights and doors', publisher: 'ISO', edition: null, standing: 'from memory', remark: null },
+  'iso-15085': { designation: 'ISO 15085', title: 'Small craft. Man-overboard prevention and recovery', publisher: 'ISO', edition: null, standing: 'from memory', remark: null },
+  'iso-15084': { designation: 'ISO 15084', title: 'Small craft. Anchoring, mooring and towing. Strong points', publisher: 'ISO', edition: null, standing: 'from memory', remark: null },
+  'iso-11591': { designation: 'ISO 11591', title: 'Small craft. Field of vision from the steering position', publisher: 'ISO', edition: null, standing: 'from memory', remark: null },
+  'signal-words': {
+    designation: 'ANSI Z535.4 and ISO 3864-2', title: 'Product safety signs and labels: signal words', publisher: 'ANSI, ISO', edition: null, standing: 'published', remark: 'Meanings and colours of the signal words read in public documents.',
+  },
   'sentence-examples': {
     designation: 'published example sentences', title: 'Example sentences of receivers, sounders and instruments as printed in open manuals and data', publisher: '', edition: null,
     standing: 'published', remark: 'Lengths counted on the examples; how often each is sent is common practice.',

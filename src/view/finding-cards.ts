@@ -1,5 +1,5 @@
 /** Findings as the reader gets them. */
-import type { LocatedFinding } from '../findings/finding.js'
+import { acceptanceText, type LocatedFinding } from '../findings/finding.js'
 import { cite } from '../references/bibliography.js'
 import { sayAgainst } from '../units/format.js'
 import type { ViewContext } from './context.js'
@@ -16,6 +16,7 @@ export const findingCards = (context: ViewContext, findings: readonly LocatedFin
     limit: limitText(finding, context),
     remedy: finding.remedy,
     at: finding.at,
+    accepted: finding.accepted == null ? null : acceptanceText(finding.accepted),
     kind: { text: finding.id, to: fixedPages.findingKinds },
   }))
 

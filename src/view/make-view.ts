@@ -105,7 +105,6 @@ function makePages(context: ViewContext): readonly Page[] {
     ...commissioningPages(context),
     ...workshopPages(context),
     ...labelPages(context),
-    ...completenessPages(context),
     ...networkPages(context, networks),
     ...outsideLinkPages(context),
     ...radioPages(context),
@@ -122,7 +121,8 @@ function makePages(context: ViewContext): readonly Page[] {
     ...methodPages(context),
     ...findingKindPages(context),
   ]
-  return [homePage(context, new Set(pages.map(({ key }) => key))), ...pages]
+  const all = [...pages, ...completenessPages(context, pages)]
+  return [homePage(context, new Set(all.map(({ key }) => key))), ...all]
 }
 
 const byAbout = (diagrams: readonly Diagram[]): ReadonlyMap<Tag | null, readonly Diagram[]> => grouped(diagrams, ({ about }) => [about])

@@ -32,8 +32,9 @@ export function schedules(context: ViewContext): readonly Schedule[] {
     },
     {
       file: 'findings.csv',
-      columns: ['Id', 'Name', 'Severity', 'Subject', 'Message', 'Remedy', 'File', 'Line'],
-      rows: context.findings.map(({ id, name, severity, subject, message, remedy, at }) => [id, name, severity, subject.id, message, remedy, at?.file ?? '', at === null ? '' : String(at.line)]),
+      columns: ['Id', 'Name', 'Severity', 'Subject', 'Message', 'Remedy', 'File', 'Line', 'Accepted by', 'Accepted on', 'Reason'],
+      rows: context.findings.map(({ id, name, severity, subject, message, remedy, at, accepted }) =>
+        [id, name, severity, subject.id, message, remedy, at?.file ?? '', at === null ? '' : String(at.line), accepted?.by ?? '', accepted?.date ?? '', accepted?.reason ?? '']),
     },
   ]
 }

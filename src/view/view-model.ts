@@ -207,6 +207,8 @@ export interface FindingCard {
   readonly limit: string | null
   readonly remedy: string
   readonly at: SourcePosition | null
+  /** Who accepts it, when and why; null while nobody does. */
+  readonly accepted: string | null
   /** Page of the finding's kind in the basis chapter. */
   readonly kind: Link
 }

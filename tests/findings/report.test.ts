@@ -8,6 +8,10 @@ const finding: LocatedFinding = {
   message: 'Circuit F7: voltage drop 3.04 %, limit 3.00 %', remedy: 'Use a larger cross-section.',
   at: { file: 'circuits/lights.yaml', line: 2, column: 11, endLine: 2, endColumn: 14 },
 }
+const acceptedFinding: LocatedFinding = {
+  ...finding, subject: { kind: 'circuit', id: 'F8' }, message: 'Circuit F8: voltage drop 3.04 %, limit 3.00 %',
+  accepted: { by: 'A. Person, yard', date: '2026-05-04', reason: 'To be rewired at the refit' },
+}
 const text = (finding: LocatedFinding, content: string): readonly string[] =>
   reportText([finding], { textOf: () => content, colour: false }).split('\n')
 
@@ -110,6 +114,17 @@ test('colour is wanted on a terminal, unless the environment refuses it (no-colo
   expect(wantsColour({ isTTY: true }, { NO_COLOR: '' })).toBe(true)
 })
 
+test('an accepted finding says so in its first line and its last, and in the count', () => {
+  expect(reportText([finding, acceptedFinding], { textOf: () => undefined, colour: false }).split('\n').slice(5)).toEqual([
+    'circuits/lights.yaml:2:11  warning, accepted  DCD101 voltage-drop-above-limit', '  Circuit F8: voltage drop 3.04 %, limit 3.00 %',
+    '  limit   at most 3.00\u00A0%, ISO 10133, clause 7', '  remedy  Use a larger cross-section.', '  Accepted by A. Person, yard, 2026-05-04: To be rewired at the refit',
+    '', '0 errors, 2 warnings (1 of them accepted), 0 notes', '',
+  ])
+  expect(reportText([acceptedFinding], { textOf: () => undefined, colour: false })).toMatch(/\n0 errors, 1 warning \(accepted\), 0 notes\n$/)
+})
+
 test('as JSON', () => {
-  expect(JSON.parse(reportJson([finding], 3))).toEqual({ findings: [finding], summary: { error: 0, warning: 1, note: 0 }, notAssessedCount: 3 })
+  expect(JSON.parse(reportJson([finding, acceptedFinding], 3))).toEqual({
+    findings: [{ ...finding, accepted: null }, acceptedFinding], summary: { error: 0, warning: 2, note: 0 }, accepted: { error: 0, warning: 1, note: 0 }, notAssessedCount: 3,
+  })
 })

@@ -24,7 +24,7 @@ export const everyBlock: readonly Block[] = [
   {
     is: 'findings', empty: '', findings: [{
       id: 'DCD101', name: 'drop', severity: 'error', subject: ['C1'], message: 'Circuit C1: too much.', limit: 'Limit at most 3 %.', remedy: 'Use more copper.',
-      at: { file: 'circuits.yaml', line: 7, column: 1, endLine: 7, endColumn: 2 }, kind: { text: 'DCD101', to: 'home' },
+      at: { file: 'circuits.yaml', line: 7, column: 1, endLine: 7, endColumn: 2 }, accepted: null, kind: { text: 'DCD101', to: 'home' },
     }],
   },
   { is: 'spoken', id: 'spoken', caption: 'Say', lines: [{ say: ['MAYDAY'], blank: null }, { say: ['MY POSITION IS'], blank: 'latitude and longitude' }] },

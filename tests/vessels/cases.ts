@@ -32,6 +32,8 @@ export const exitCodes = {
   'placement': 1,
   'serial': 1,
   'configuration': 1,
+  'accepted': 1,
+  'completeness': 0,
   'can-bus': 1,
   'ethernet': 1,
   'schema-faults': 1,

@@ -29,6 +29,8 @@ const domainTitles: Readonly<Record<string, string>> = {
   CAN: 'CAN buses',
   ETH: 'Ethernet and outside links',
   RAD: 'Radio and antennas',
+  CMP: 'Completeness',
+  ACC: 'Accepted deviations',
 }
 
 export function findingKindPages({ registries, findings }: ViewContext): readonly Page[] {

@@ -1,4 +1,5 @@
 /** The front: home, finding a thing fast, the vessel and its document control, the electrical overview. */
+import { acceptedPart, isAccepted } from '../../findings/finding.js'
 import { editionTitles } from '../../model/edition.js'
 import type { Circuit } from '../../model/vessel.js'
 import { equipmentKind } from '../../references/equipment-kinds.js'
@@ -19,6 +20,7 @@ type Card = readonly [title: string, key: PageKey, words: string]
 /** In the order in which a person comes to need them: trouble first, then the boat, then work on her. */
 function cardGroups({ findings }: ViewContext): readonly (readonly [string, readonly Card[]])[] {
   const errors = findings.filter(({ severity }) => severity === 'error').length
+  const accepted = findings.filter(isAccepted).length
   return [
     ['In trouble', [
       ['Find by tag or name', fixedPages.find, 'Which fuse, where it is, which cable. Start here when something is dead.'],
@@ -55,7 +57,10 @@ function cardGroups({ findings }: ViewContext): readonly (readonly [string, read
       ['Commissioning', fixedPages.commissioning, 'What was measured, and test sheets for what is still to be.'],
     ]],
     ['How she stands, and on what basis', [
-      ['Findings', fixedPages.findings, `${counted(findings.length, 'finding')}, ${counted(errors, 'error')}.`],
+      ['Findings', fixedPages.findings, `${counted(findings.length, 'finding')}${acceptedPart(findings.length, accepted)}, ${counted(errors, 'error')}.`],
+      ['Readiness for delivery', fixedPages.readiness, 'What stands against handing her over, and what is still to be tested.'],
+      ['Completeness', fixedPages.completeness, 'What law and standards ask of an owner’s manual, and where it is.'],
+      ['Sign-off', fixedPages.signOff, 'One sheet, to be signed when she changes hands.'],
       ['Not assessed', fixedPages.notAssessed, 'What could not be calculated, and what is missing for it.'],
       ['Basis of calculation', fixedPages.basis, 'Rules, limits, formulas and sources.'],
       ['How to read this manual', fixedPages.howToRead, 'Tags, verdicts, and what the manual does not cover.'],

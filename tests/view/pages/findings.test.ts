@@ -43,6 +43,27 @@ describe('a vessel with findings', () => {
   })
 })
 
+describe('a vessel with an accepted deviation', () => {
+  const accepted = { by: 'A. Person, yard', date: '2026-05-04', reason: 'To be rewired at the refit' }
+  const page = findingsPages(contextOf(vessel, { findings: findings.map((finding, i) => (i === 2 ? { ...finding, accepted } : finding)) }))[0]!
+
+  it('keeps the finding in its place, with who accepts it and why', () => {
+    const lists = page.blocks.filter(block => block.is === 'findings')
+    expect(lists.map(list => list.findings.map(({ message, accepted }) => [message, accepted]))).toEqual([
+      [['Message of DCD101 on F2', null]],
+      [['Message of DCD102 on F2', 'Accepted by A. Person, yard, 2026-05-04: To be rewired at the refit'], ['Message of DCD102 on F10', null]],
+      [['Message of DCD301 on F2', null]],
+    ])
+  })
+
+  it('counts it, and lists it once more at the end', () => {
+    expect(plainText(page.lead!)).toMatch(/^1 error, 2 warnings \(1 of them accepted\), 1 note\./)
+    expect(cellsOf(tableIn(page, 'findings-by-kind')).map(cells => cells.at(-1))).toEqual(['0', '1', '0'])
+    expect(page.blocks.filter(block => block.is === 'heading').map(({ text }) => text).at(-1)).toBe('Accepted deviations (1)')
+    expect(cellsOf(tableIn(page, 'accepted-deviations'))).toEqual([['DCD102', 'warning', 'Message of DCD102 on F2', 'To be rewired at the refit', 'A. Person, yard', '2026-05-04']])
+  })
+})
+
 it('says of a vessel without findings that there are none', () => {
   const empty = findingsPages(contextOf(vessel))[0]!
   expect(plainText(empty.lead!)).toMatch(/^0 errors, 0 warnings, 0 notes\./)
