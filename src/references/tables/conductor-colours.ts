@@ -4,7 +4,7 @@ import type { Citation } from '../bibliography.js'
 /** What a conductor is for. */
 export type ConductorFunction =
   | 'positive' | 'negative' | 'line' | 'neutral' | 'protective earth' | 'bonding'
-  | 'bus supply +' | 'bus supply −' | 'CAN high' | 'CAN low' | 'bus screen' | 'engine bus high' | 'engine bus low'
+  | 'supply +' | 'supply −' | 'CAN high' | 'CAN low' | 'screen' | 'engine bus high' | 'engine bus low'
 
 export interface ConductorColour { readonly colour: string; readonly citation: Citation }
 
@@ -19,11 +19,11 @@ export const conductorColours: Readonly<Record<ConductorFunction, ConductorColou
   'neutral': { colour: 'light blue or white', citation: distribution('a.c. colours, alike in ISO 13297') },
   'protective earth': { colour: 'green-yellow or green', citation: distribution('a.c. colours, alike in ISO 13297') },
   'bonding': { colour: 'green-yellow or green', citation: distribution('grounding and bonding, alike in ISO 13297') },
-  'bus supply +': { colour: 'red', citation: bus('NET-S') },
-  'bus supply −': { colour: 'black', citation: bus('NET-C') },
+  'supply +': { colour: 'red', citation: bus('NET-S') },
+  'supply −': { colour: 'black', citation: bus('NET-C') },
   'CAN high': { colour: 'white', citation: bus('NET-H') },
   'CAN low': { colour: 'blue', citation: bus('NET-L') },
-  'bus screen': { colour: 'bare', citation: bus('shield') },
+  'screen': { colour: 'bare', citation: bus('shield') },
   'engine bus high': { colour: 'yellow', citation: engineBus },
   'engine bus low': { colour: 'green', citation: engineBus },
 }

@@ -42,11 +42,13 @@ const orderText = (context: ViewContext, { order, cableCount }: CableOrder): Tex
   (order.status !== 'computed' ? [muted('not assessed')] : cableCount === 0 ? dash : [wholeLength(context, order.output.orderLengthM)])
 
 export function cableBillTable(context: ViewContext): Table {
+  const { types } = context.results.cableBill
   const { cableTypes } = context.lookup
+  const inParallel = types.some(({ cableCount, pieceCount }) => pieceCount !== cableCount)
   const length = (lengthM: number): Text => [say('lengthM', lengthM, context.vessel)]
   // What is missing makes a sum a least one.
   const least = ({ unknownLengthTags }: CableTypeBill, text: Text): Text => (unknownLengthTags.length === 0 ? text : [...text, muted(` and ${unknownLengthTags.join(', ')}`)])
-  return tableOf(context.results.cableBill.types, {
+  return tableOf(types, {
     id: 'cable-bill',
     caption: 'Bill of cable',
     empty: 'No cable whose type is recorded.',
@@ -55,7 +57,7 @@ export function cableBillTable(context: ViewContext): Table {
       { title: 'Type', width: 'tag', cell: ({ typeTag }) => [typeTag] },
       { title: 'Name', width: 'text', cell: ({ typeTag }) => [cableTypes.get(typeTag)!.name] },
       { title: 'Cables', width: 'number', cell: ({ cableCount }) => [String(cableCount)] },
-      { title: 'Pieces', width: 'number', cell: ({ pieceCount }) => [String(pieceCount)] },
+      ...(inParallel ? [{ title: 'Pieces', width: 'number' as const, cell: ({ pieceCount }: CableTypeBill): Text => [String(pieceCount)] }] : []),
       { title: 'Laid', width: 'number', cell: bill => least(bill, length(bill.all.laidLengthM)) },
       { title: 'To order', width: 'number', cell: ({ all }) => orderText(context, all) },
       { title: 'Longest piece', width: 'number', cell: ({ longest }) => (longest === null ? dash : length(longest.pieceLengthM)) },

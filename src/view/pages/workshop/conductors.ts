@@ -40,7 +40,7 @@ function mainsConductors(type: CableType): readonly Conductor[] {
 
 /** Cable made for NMEA 2000 has its own colours, whatever runs on it. */
 function busConductors({ busCable, cores }: CableType, bus: CanBus | null): readonly Conductor[] {
-  if (busCable !== null || bus?.protocol === 'nmea 2000') return named('bus supply +', 'bus supply −', 'CAN high', 'CAN low', 'bus screen')
+  if (busCable !== null || bus?.protocol === 'nmea 2000') return named('supply +', 'supply −', 'CAN high', 'CAN low', 'screen')
   if (bus?.protocol === 'j1939') return named('engine bus high', 'engine bus low')
   return [{ what: cores === null ? 'cores not recorded' : `${cores} cores`, colour: null }]
 }

@@ -82,7 +82,7 @@ const howToMeasure = ({ results }: ViewContext): string => {
 }
 
 const howToFillIn = `
-How to fill in a sheet:
+How to fill in a sheet (*no.* is the number of the instrument in the list below):
 
 1. **Insulation** first, dead, equipment disconnected: both conductors joined, against earth or hull. The sheet gives the test voltage and the least value.
 2. **Polarity**, before the load is connected: at the load's connector, with the meter the right way round. Write *right* or *reversed*.

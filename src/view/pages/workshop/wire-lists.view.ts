@@ -83,7 +83,7 @@ function typeText(context: ViewContext, { is, cable }: WireRow): Text {
   const type = context.lookup.cableTypes.get(cable.typeTag ?? '')
   if (type === undefined) return [muted('type not recorded')]
   const parallel = cable.parallelCount > 1 ? ` ${cable.parallelCount} in parallel` : ''
-  return [type.tag, ...(type.size === null ? [] : [lineBreak, muted(`${type.cores ?? '?'} × ${saySize(type.size)}${parallel}`)])]
+  return [type.tag, ...(type.size === null ? [] : [lineBreak, muted(`${type.cores ?? '?'}\u00A0×\u00A0${saySize(type.size)}${parallel}`)])]
 }
 
 function farText(context: ViewContext, { far, zoneTag, farZoneTag }: WireRow): Text {
@@ -154,15 +154,14 @@ export function colourTable(context: ViewContext): Table {
 export function plugPinTable(context: ViewContext): readonly Table[] {
   if (!wireLists(context).some(({ rows }) => rows.some(({ cable }) => context.lookup.cableTypes.get(cable?.typeTag ?? '')?.use === 'ethernet'))) return []
   const { a, b, citation } = networkPlugPins
-  return [tableOf(a.map((colour, i) => ({ pin: i + 1, first: colour, second: b[i]! })), {
+  return [tableOf([{ order: 'A', colours: a }, { order: 'B', colours: b }], {
     id: 'network-plug-pins',
     caption: 'Pins of network plugs',
     empty: '',
     note: [`${cite(citation)}. The same order at both ends; which of the two was used on board is not recorded: look at the other end before you fit a plug.`],
     columns: [
-      { title: 'Pin', width: 'number', cell: ({ pin }) => [String(pin)] },
-      { title: 'Order A', width: 'text', cell: ({ first }) => [first] },
-      { title: 'Order B', width: 'text', cell: ({ second }) => [second] },
+      { title: 'Order', width: 'tag', cell: ({ order }) => [order] },
+      ...a.map((_, i) => ({ title: `Pin ${i + 1}`, width: 'short' as const, cell: ({ colours }: { readonly colours: readonly string[] }): Text => [colours[i]!] })),
     ],
   })]
 }
