@@ -23,11 +23,11 @@ export async function workbookBytes({ sheets }: Workbook): Promise<Uint8Array> {
     stickyRowsCount: 1,
     orientation: 'landscape' as const,
   }))).toBuffer()
-  return zipSync(unzipSync(written), { mtime: fixedTime, level: 6 })
+  return zipSync(unzipSync(written), { mtime: fixedTime(), level: 6 })
 }
 
 /** The library stamps the parts of the file with the clock; the format knows no year before 1980. Local time, since that is what is stored. */
-const fixedTime = new Date(1980, 0, 1, 12)
+const fixedTime = (): Date => new Date(1980, 0, 1, 12)
 
 const headerLook = { type: String, fontWeight: 'bold', wrap: true, alignVertical: 'bottom', backgroundColor: '#e9eef1' } as const
 

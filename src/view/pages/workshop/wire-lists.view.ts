@@ -7,7 +7,7 @@ import { conductorColours, networkPlugPins } from '../../../references/tables/co
 import { say, saySize } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
 import { fixedPages } from '../../site-map.js'
-import { tableOf } from '../../tables.js'
+import { type ColumnOf, tableOf } from '../../tables.js'
 import { counted, joined, lineBreak, linkTo, muted, notRecorded } from '../../text.js'
 import type { Block, Facts, Page, PageKey, Table, Text } from '../../view-model.js'
 import { endNamed, routeText } from '../cables.view.js'
@@ -23,14 +23,20 @@ export const wireListPages = (context: ViewContext): readonly Page[] => wireList
   title: list.zoneTag === null ? 'Wires: zone not recorded' : `Wires: ${zoneName(context, list.zoneTag)}`,
   kicker: 'Wire list',
   lead: list.zoneTag === null ? ['What ends where no zone is recorded. Record the zone of the item, and it moves to the list of that zone.'] : null,
-  printed: null,
+  printed: [wireTable(context, list, { toTick: true }), ...joinedBlocks(context, list.zoneTag)],
   trail: [{ text: 'Workshop documents', to: fixedPages.workshop }],
   blocks: [wireTable(context, list), ...joinedBlocks(context, list.zoneTag)],
 }))
 
-const tick = '☐'
+const tick: Text = ['☐']
+const boxes: readonly ColumnOf<WireRow>[] = [
+  { title: 'Pulled', width: 'number', align: 'center', cell: ({ is }) => (is === 'cable' ? tick : []) },
+  { title: 'Terminated', width: 'number', align: 'center', cell: () => tick },
+  { title: 'Checked', width: 'number', align: 'center', cell: () => tick },
+]
 
-function wireTable(context: ViewContext, { rows }: WireList): Table {
+/** Boxes are for paper: nobody ticks a screen. */
+function wireTable(context: ViewContext, { rows }: WireList, { toTick = false } = {}): Table {
   const firstOf = new Set(rows.filter((row, i) => i === 0 || rows[i - 1]!.ownerTag !== row.ownerTag))
   return tableOf(rows, {
     id: 'wire-list',
@@ -44,9 +50,7 @@ function wireTable(context: ViewContext, { rows }: WireList): Table {
       { title: 'Type, size', width: 'short', cell: row => typeText(context, row) },
       { title: 'To', width: 'text', cell: row => farText(context, row) },
       { title: 'Length, route', width: 'short', cell: row => lengthText(context, row) },
-      { title: 'Pulled', width: 'number', align: 'center', cell: ({ is }) => (is === 'cable' ? [tick] : []) },
-      { title: 'Terminated', width: 'number', align: 'center', cell: () => [tick] },
-      { title: 'Checked', width: 'number', align: 'center', cell: () => [tick] },
+      ...(toTick ? boxes : []),
     ],
   })
 }
@@ -126,13 +130,16 @@ export function wireListTable(context: ViewContext): Table {
     columns: [
       { title: 'Zone', width: 'text', cell: ({ zoneTag }) => [linkTo(wireListKey(zoneTag), zoneName(context, zoneTag))] },
       { title: 'Ends of cables', width: 'number', cell: ({ rows }) => [String(endCount(rows))] },
-      ...(['planned', 'fitted', 'commissioned'] as const).map(status => ({ title: capital(status), width: 'number' as const, cell: ({ rows }: WireList): Text => [String(endCount(rows, row => row.status === status))] })),
-      { title: 'Status not recorded', width: 'number', cell: ({ rows }) => [String(endCount(rows, row => row.status === null))] },
+      { title: 'Of them', width: 'text', cell: ({ rows }) => [statusText(rows)] },
     ],
   })
 }
 const endCount = (rows: readonly WireRow[], counts: (row: WireRow) => boolean = () => true): number => rows.filter(row => row.is === 'cable' && counts(row)).length
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
+
+function statusText(rows: readonly WireRow[]): string {
+  const count = (status: WireRow['status'], words: string): readonly string[] => { const n = endCount(rows, row => row.status === status); return n === 0 ? [] : [`${n} ${words}`] }
+  return [...count('planned', 'planned'), ...count('fitted', 'fitted'), ...count('commissioned', 'commissioned'), ...count(null, 'with no status')].join(', ')
+}
 
 /** Colours of what is on board, with where they are from. */
 export function colourTable(context: ViewContext): Table {
