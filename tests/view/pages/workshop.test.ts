@@ -24,7 +24,7 @@ const boat = (given: Partial<Vessel> = {}): Vessel => aVessel({
   wireways: [aWireway({ tag: 'WW1', fromTag: 'helm', toTag: 'locker', lengthM: 4 })],
   panels: [aPanel({ tag: 'A1', zoneTag: 'locker', ways: 4 })],
   circuits: [
-    aCircuit({ tag: 'A1.10', fedFromTag: 'A1', way: 2, name: 'Second', loadTags: ['P2'] }), aCircuit({ tag: 'A1.9', fedFromTag: 'A1', way: 1, name: 'First', loadTags: ['P1'], protection: aProtection('blade fuse', 5) }),
+    aCircuit({ tag: 'A1.9', fedFromTag: 'A1', way: 2, name: 'Second', loadTags: ['P2'] }), aCircuit({ tag: 'A1.10', fedFromTag: 'A1', way: 1, name: 'First', loadTags: ['P1'], protection: aProtection('blade fuse', 5) }),
     aCircuit({ tag: 'A1.3', fedFromTag: 'A1', way: 4, name: 'At the helm', zoneTag: 'helm', unprotectedReason: 'engine starting', loadTags: ['P1', 'P2'] }),
   ],
   equipment: [anEquipment({ tag: 'P1', zoneTag: 'helm' }), anEquipment({ tag: 'P2', zoneTag: 'locker' }), anEquipment({ tag: 'P3' })],
@@ -33,7 +33,7 @@ const boat = (given: Partial<Vessel> = {}): Vessel => aVessel({
     aCableType({ tag: 'SG', use: 'signal', cores: 4 }), aCableType({ tag: 'BUS', use: 'can bus', busCable: 'light' }),
   ],
   cables: [
-    aCable({ tag: 'W1', from: 'A1.9', to: 'P1:power', typeTag: '2x2.5' }), aCable({ tag: 'W2', from: 'A1.10', to: 'P2:power', typeTag: '2x2.5', status: 'planned' }),
+    aCable({ tag: 'W1', from: 'A1.10', to: 'P1:power', typeTag: '2x2.5' }), aCable({ tag: 'W2', from: 'A1.9', to: 'P2:power', typeTag: '2x2.5', status: 'planned' }),
     aCable({ tag: 'W3', from: 'P2:-', to: 'A1:-', typeTag: '1x16', carries: 'negative' }), aCable({ tag: 'W4', from: 'P3:x', to: 'P2:y', typeTag: 'SG', carries: 'none' }),
     aCable({ tag: 'W5', from: 'A1.3', to: 'P1:b', typeTag: 'AC' }), aCable({ tag: 'W6', from: 'P1:c', to: 'P2:c', typeTag: 'BD', carries: 'none' }), aCable({ tag: 'W9', from: 'P1:d', to: 'P2:d', status: 'removed' }),
   ],
@@ -68,14 +68,14 @@ describe('wire lists', () => {
   it('go through a zone panel first, way by way, and then item by item; a device elsewhere is listed where it is', () => {
     const lists = listsOf(boat())
     expect([...lists.keys()]).toEqual(['workshop/wires-locker', 'workshop/wires-helm', 'workshop/zone-not-recorded'])
-    expect(lists.get('workshop/wires-locker')!.map(([at]) => at)).toEqual(['A1:- Panel A1', 'A1.9 First', 'A1.10 Second', 'P2:- Equipment P2', 'P2:c', 'P2:power', 'P2:y'])
+    expect(lists.get('workshop/wires-locker')!.map(([at]) => at)).toEqual(['A1:- Panel A1', 'A1.10 First', 'A1.9 Second', 'P2:- Equipment P2', 'P2:c', 'P2:power', 'P2:y'])
     expect(lists.get('workshop/wires-helm')!.map(([at]) => at)).toEqual(['A1.3 At the helm', 'P1:b Equipment P1', 'P1:c', 'P1:power'])
     expect(lists.get('workshop/zone-not-recorded')!.map(([at]) => at)).toEqual(['P3:x Equipment P3'])
   })
 
   it('say conductors with the colours of the rules, type, label, far end, length and route, and have boxes on paper', () => {
     const [, way] = listsOf(boat()).get('workshop/wires-locker')!
-    expect(way).toEqual(['A1.9 First', 'W1 status not recorded', 'positive red, negative yellow or black', 'W1 A1.9 / P1:power', '2x2.5 2 × 2.5 mm²', 'P1:power Equipment P1 Zone helm', '4.00 m WW1', '☐', '☐', '☐'])
+    expect(way).toEqual(['A1.10 First', 'W1 status not recorded', 'positive red, negative yellow or black', 'W1 A1.10 / P1:power', '2x2.5 2 × 2.5 mm²', 'P1:power Equipment P1 Zone helm', '4.00 m WW1', '☐', '☐', '☐'])
     const helm = listsOf(boat()).get('workshop/wires-helm')!
     expect(helm.map(row => row[2])).toEqual([
       'line brown or black, neutral light blue or white, protective earth green-yellow or green', 'line brown or black, neutral light blue or white, protective earth green-yellow or green',
