@@ -89,7 +89,7 @@ const lengthUnit = ({ units }: Vessel): string => (units === 'us' ? 'ft' : 'm')
 /** To the hundredth, so that sums come out as on the site. */
 const lengthIn = ({ units }: Vessel, lengthM: number): number => Math.round((units === 'us' ? ftFromM(lengthM) : lengthM) * 100) / 100
 
-function billSheet({ vessel, lookup, results }: ViewContext): Sheet {
+export function billSheet({ vessel, lookup, results }: ViewContext): Sheet {
   const unit = lengthUnit(vessel)
   const length = (lengthM: number | undefined): number | null => (lengthM === undefined ? null : lengthIn(vessel, lengthM))
   const order = ({ order, cableCount }: CableOrder): number | null => (order.status === 'computed' && cableCount > 0 ? lengthIn(vessel, order.output.orderLengthM) : null)
@@ -112,7 +112,7 @@ function billSheet({ vessel, lookup, results }: ViewContext): Sheet {
 }
 
 // --- wire list, labels, legends --------------------------------------------------------------------------------------
-function wireSheet(context: ViewContext): Sheet {
+export function wireSheet(context: ViewContext): Sheet {
   const { lookup, vessel, results } = context
   const typeOf = ({ cable }: WireRow) => lookup.cableTypes.get(cable?.typeTag ?? '') ?? null
   const nameOf = (tag: string): string => context.nameOf(tag) ?? busPartName(context, tag) ?? ''

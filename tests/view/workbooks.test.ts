@@ -5,6 +5,7 @@ import { isThere } from '../../src/model/lookup.js'
 import { tableOf } from '../../src/view/tables.js'
 import type { Sheet } from '../../src/view/view-model.js'
 import { workshopPages } from '../../src/view/pages/workshop/workshop.view.js'
+import { schedules } from '../../src/view/schedules.js'
 import { sheetOf, workbooks } from '../../src/view/workbooks.js'
 import { aVessel } from '../support/vessel-builder.js'
 import { contextOf } from './pages/support.js'
@@ -60,6 +61,10 @@ describe('the workbook of the sample vessel', async () => {
     for (const reading of ['Insulation', 'Voltage', 'Current', 'Polarity', 'Resistance, dead', 'Found']) expect(asked).toContain(reading)
     expect([...asked].filter(reading => /date|initials/i.test(String(reading)))).toEqual([])
     expect(column(named('Test sheets'), 'Reading').every(cell => cell === null)).toBe(true)
+  })
+  it('gives wire list and bill to machines too, as many rows as there are ends and types', () => {
+    const rowsOf = (file: string) => schedules(context).find(schedule => schedule.file === file)!.rows.length
+    expect([rowsOf('wires.csv'), rowsOf('cable-bill.csv')]).toEqual([named('Wire list').rows.length, named('Bill of cable').rows.length])
   })
   it('is not made where there are no workshop documents', () => expect(workbooks(contextOf(aVessel()), [])).toEqual([]))
 })
