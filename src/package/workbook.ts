@@ -18,7 +18,7 @@ export async function writeWorkbooks(packFolder: string, workbooks: readonly Wor
 export async function workbookBytes({ sheets }: Workbook): Promise<Uint8Array> {
   const written = await writeXlsxFile(sheets.map(sheet => ({
     sheet: sheet.name,
-    data: [sheet.columns.map(({ title }): Cell => ({ value: title, ...headerLook })), ...sheet.rows.map(row => row.map(cellOf))],
+    data: [sheet.columns.map(({ title, numbers }): Cell => ({ value: title, align: numbers ? 'right' : 'left', ...headerLook })), ...sheet.rows.map(row => row.map(cellOf))],
     columns: widthsOf(sheet).map(width => ({ width })),
     stickyRowsCount: 1,
     orientation: 'landscape' as const,

@@ -1,5 +1,5 @@
 /** How much cable of each type was laid, and how much to buy. */
-import { isThere, lookup } from '../../model/lookup.js'
+import { grouped, isThere, lookup } from '../../model/lookup.js'
 import { cableLengthM, type RoutingResults } from '../../model/results.js'
 import type { CableBillResults, CableOrder, CableOutside, CableTypeBill } from '../../model/results/cable-bill.js'
 import type { Cable, CableType, Tag, Vessel } from '../../model/vessel.js'
@@ -13,9 +13,10 @@ import { busParts, conductorEnds, coresUnknown, deviceCounts, plugs } from './pa
 
 export function cableBillPass(vessel: Vessel, _basis: Basis, { routing }: Upstream): CableBillResults {
   const cables = vessel.cables.filter(isThere)
+  const ofType = grouped(cables, ({ typeTag }) => [typeTag])
   const outside = cables.flatMap(cable => outsideOf(cable, routing))
   return {
-    types: vessel.cableTypes.flatMap(type => billOf(vessel, type, cables.filter(({ typeTag }) => typeTag === type.tag), routing)),
+    types: vessel.cableTypes.flatMap(type => billOf(vessel, type, ofType.get(type.tag) ?? [], routing)),
     outside,
     zoneByTag: zonesOfEnds(vessel, cables),
     conductorEnds: conductorEnds(vessel, cables),
@@ -55,7 +56,7 @@ function billOf(vessel: Vessel, type: CableType, cables: readonly Cable[], routi
     byConductor: type.use !== 'power' || type.cores !== 1 ? null
       : { positiveLengthM: lengthOf(['positive']), negativeLengthM: lengthOf(['negative']), otherLengthM: lengthOf(['both', 'none']) },
     longest: longest === undefined ? null : { cableTag: longest.cable.tag, pieceLengthM: longest.lengthM },
-    unknownLengthTags: cables.filter(cable => !pieces.some(piece => piece.cable === cable)).map(({ tag }) => tag),
+    unknownLengthTags: cables.filter(({ tag }) => cableLengthM(routing.byCable.get(tag)) === null).map(({ tag }) => tag),
   }]
 }
 

@@ -6,7 +6,7 @@ import type { Vessel } from '../../../src/model/vessel.js'
 import { conductorColours, type ConductorFunction } from '../../../src/references/tables/conductor-colours.js'
 import type { ViewContext } from '../../../src/view/context.js'
 import { endText, labelText } from '../../../src/view/pages/cables.view.js'
-import { legendsOf } from '../../../src/view/pages/workshop/legends.view.js'
+import { legendCards, legendsOf } from '../../../src/view/pages/workshop/legends.view.js'
 import { wireListPages } from '../../../src/view/pages/workshop/wire-lists.view.js'
 import { workshopPages } from '../../../src/view/pages/workshop/workshop.view.js'
 import { volumes } from '../../../src/view/volumes.js'
@@ -147,6 +147,10 @@ describe('panel legends', () => {
       ['3', 'spare', '', '', true, false],
       ['4', 'At the helm', 'no device: engine starting', 'P1 Equipment P1; P2 Equipment P2', false, true],
     ])
+  })
+  it('share out more rows than a card holds evenly among several', () => {
+    const cards = legendCards(contextOf(boat({ panels: [aPanel({ tag: 'A1', zoneTag: 'locker', ways: 20 })] })))
+    expect(cards.map(({ tag, part, rows }) => [tag, part, rows.length, rows[0]!.way])).toEqual([['A1', '1 of 2', 10, '1'], ['A1', '2 of 2', 10, '11']])
   })
   it('warn of mains voltage, by the source or by the cable', () => {
     // The circuit at the helm has a cable for mains, though no source of it is recorded.

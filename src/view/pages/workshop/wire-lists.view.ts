@@ -65,11 +65,13 @@ function hereText(context: ViewContext, { here, ownerTag }: WireRow, first: bool
 }
 
 const partNames = { terminator: 'terminator', tee: 'tee', power: 'power insertion', isolator: 'isolator' } as const
-export function busPartName({ vessel }: ViewContext, tag: Tag): string | null {
-  for (const bus of vessel.canBuses) {
-    for (const element of bus.backbone) if (element.kind !== 'segment' && element.tag === tag) return `${partNames[element.kind]} of ${bus.tag}`
-  }
-  return null
+const partsByContext = new WeakMap<ViewContext, ReadonlyMap<Tag, string>>()
+/** What a part of a backbone is; null for anything else. */
+export function busPartName(context: ViewContext, tag: Tag): string | null {
+  const known = partsByContext.get(context)
+  const parts = known ?? new Map(context.vessel.canBuses.flatMap(bus => bus.backbone.flatMap(element => (element.kind === 'segment' ? [] : [[element.tag, `${partNames[element.kind]} of ${bus.tag}`] as const]))))
+  if (known === undefined) partsByContext.set(context, parts)
+  return parts.get(tag) ?? null
 }
 
 function cableText(context: ViewContext, { is, cable, status }: WireRow): Text {
