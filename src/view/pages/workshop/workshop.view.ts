@@ -40,7 +40,7 @@ const howToUse = `
 How to use a wire list:
 
 1. Stand in the zone. The list goes through it panel by panel, way by way, then item by item.
-2. **Pulled**, **terminated**, **checked**: tick what is done at this end. Checked means: the right terminal, the label as printed here, a pull by hand on each conductor, and continuity to the other end with the circuit dead.
+2. **Pulled**, **terminated**, **checked**: the printed list has a box for each; tick what is done at this end. Checked means: the right terminal, the label as printed here, a pull by hand on each conductor, and continuity to the other end with the circuit dead.
 3. The **label** is as printed for this end of the cable.
 4. What differs from the list is written on it and goes into the vessel's data, so that the next list is right.
 
