@@ -23,6 +23,7 @@ import type { Results } from './model/results.js'
 import type { Edition, Equipment, Vessel } from './model/vessel.js'
 import { assemblePack } from './package/pack-folder.js'
 import { writeRecord } from './package/record.js'
+import { writeWorkbooks } from './package/workbook.js'
 import type { Basis } from './references/basis/basis.js'
 import { bases } from './references/basis/bases.js'
 import type { Renderer } from './renderer.js'
@@ -140,6 +141,7 @@ async function assemble(folder: string, shown: ForEdition, view: View, renderer:
   const made = await assemblePack(place, async packFolder => {
     const rendered = await renderInto(packFolder, view, shown.vessel, renderer, options)
     await writeRecord(packFolder, { ...shown, schedules: view.schedules, files: view.files, methods, documents })
+    await writeWorkbooks(packFolder, view.workbooks)
     options.step('Checksums')
     return rendered
   })

@@ -83,6 +83,7 @@ async function summary(folder: string, built: Built, tookMs: number, surrounding
     `Handover pack of ${vessel.identity.name}${issue === null ? '' : `, issue ${issue}`}, ${editionTitles[edition]}, in ${shownPath(place, surroundings)}\n`,
     await part('site', `${view.pages.length} pages; start at site/index.html`),
     ...await Promise.all((sheetCounts ?? []).map((sheets, i) => part(view.volumes[i]!.file, sheets === 1 ? '1 sheet' : `${sheets} sheets`))),
+    ...await Promise.all(view.workbooks.map(({ file, about }) => part(file, about))),
     ...await Promise.all(view.files.map(({ file, about }) => part(file, about))),
     await part('record', `${view.schedules.length} tables, the vessel, every result, the data as read`),
     await part('findings.json', 'the findings, for other programs'),

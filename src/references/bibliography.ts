@@ -309,6 +309,14 @@ export const bibliography = {
     designation: 'published example sentences', title: 'Example sentences of receivers, sounders and instruments as printed in open manuals and data', publisher: '', edition: null,
     standing: 'published', remark: 'Lengths counted on the examples; how often each is sent is common practice.',
   },
+  'iec-60445': {
+    designation: 'IEC 60445', title: 'Basic and safety principles for man-machine interface, marking and identification. Identification of equipment terminals, conductor terminations and conductors',
+    publisher: 'IEC', edition: null, standing: 'from memory', remark: 'Colours of the conductors of three-phase supplies.',
+  },
+  'tia-568': {
+    designation: 'TIA-568', title: 'Balanced twisted-pair telecommunications cabling and components standard', publisher: 'Telecommunications Industry Association', edition: null,
+    standing: 'from memory', remark: 'The two orders of the pairs at an eight-way plug, A and B.',
+  },
   'common-practice': { designation: 'common practice', title: 'Common practice of the trade, no published source', publisher: '', edition: null, standing: 'common practice', remark: null },
   'heat-balance': {
     designation: 'heat balance of a conductor', title: 'Steady heat balance of a conductor', publisher: '', edition: null, standing: 'derived', remark: 'An estimate, used for the physical voltage drop only.',

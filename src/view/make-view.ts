@@ -51,6 +51,7 @@ import { schedules } from './schedules.js'
 import { formulaOnce } from './working.js'
 import type { Cover, Diagram, Page, TitleBlock, View } from './view-model.js'
 import { volumes } from './volumes.js'
+import { workbooks } from './workbooks.js'
 
 export interface ViewInput {
   readonly edition: Edition
@@ -74,6 +75,7 @@ export function makeView({ edition, vessel, results, basis, findings, content, r
     navigation: navigation(context, pages),
     schedules: schedules(context),
     files: files(context),
+    workbooks: workbooks(context, pages),
   }
 }
 

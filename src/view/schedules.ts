@@ -8,7 +8,8 @@ import { serialWireSchedule } from './pages/networks/serial.view.js'
 import { panelsTable } from './pages/panels.view.js'
 import { settingsSchedule, softwareTable } from './pages/record/configuration.view.js'
 import { byTag, scheduleOf } from './tables.js'
-import type { Schedule } from './view-model.js'
+import type { Schedule, Sheet } from './view-model.js'
+import { billSheet, wireSheet } from './workbooks.js'
 
 export function schedules(context: ViewContext): readonly Schedule[] {
   const { vessel, lookup } = context
@@ -22,6 +23,8 @@ export function schedules(context: ViewContext): readonly Schedule[] {
     scheduleOf('software.csv', softwareTable(context)),
     settingsSchedule(context),
     serialWireSchedule(context),
+    scheduleOfSheet('wires.csv', wireSheet(context)),
+    scheduleOfSheet('cable-bill.csv', billSheet(context)),
     {
       file: 'labels.csv',
       columns: ['Cable', 'End', 'Label'],
@@ -38,3 +41,6 @@ export function schedules(context: ViewContext): readonly Schedule[] {
     },
   ]
 }
+
+const scheduleOfSheet = (file: string, { columns, rows }: Sheet): Schedule =>
+  ({ file, columns: columns.map(({ title }) => title), rows: rows.map(row => row.map(cell => String(cell ?? ''))) })

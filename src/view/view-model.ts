@@ -16,6 +16,7 @@ export interface View {
   readonly schedules: readonly Schedule[]
   /** Further files of the pack. */
   readonly files: readonly TextFile[]
+  readonly workbooks: readonly Workbook[]
 }
 
 /** One printed document of the pack. */
@@ -126,6 +127,7 @@ export type Block =
   | FindingList
   | CardList
   | Spoken
+  | LegendCards
 
 export interface Paragraph { readonly is: 'paragraph'; readonly text: Text }
 
@@ -223,6 +225,35 @@ export interface Spoken {
   readonly lines: readonly { readonly say: Text; readonly blank: string | null }[]
 }
 
+/** Cards to be cut out, at the size of the lettering that a panel's legend needs. */
+export interface LegendCards { readonly is: 'legends'; readonly cards: readonly LegendCard[]; readonly empty: string }
+export interface LegendCard {
+  readonly tag: string
+  readonly name: string
+  /** "1 of 2", where one card does not hold all. */
+  readonly part: string | null
+  /** What the first column is called. */
+  readonly wayTitle: string
+  /** The warning, where mains voltage is behind it. */
+  readonly mains: string | null
+  readonly rows: readonly LegendRow[]
+}
+export interface LegendRow { readonly way: string; readonly name: string; readonly rating: string; readonly feeds: string; readonly spare: boolean; readonly unprotected: boolean }
+
 // --- schedules -------------------------------------------------------------------------------------------------------
 /** A table for machines: file name, header, rows of plain text, written as CSV. */
 export interface Schedule { readonly file: string; readonly columns: readonly string[]; readonly rows: readonly (readonly string[])[] }
+
+// --- workbooks -------------------------------------------------------------------------------------------------------
+/** A workbook for a spreadsheet program, by its path from the top of the pack. */
+export interface Workbook {
+  readonly file: string
+  /** What it is, in a few words. */
+  readonly about: string
+  readonly sheets: readonly Sheet[]
+}
+export interface Sheet { readonly name: string; readonly columns: readonly SheetColumn[]; readonly rows: readonly (readonly SheetCell[])[] }
+/** A column of numbers has their unit in its title. */
+export interface SheetColumn { readonly title: string; readonly numbers: boolean }
+/** Text is never taken for a number, a date or a formula; null: left empty, for the pen. */
+export type SheetCell = string | number | null

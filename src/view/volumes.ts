@@ -2,6 +2,9 @@
 import { editionTitles } from '../model/edition.js'
 import type { ViewContext } from './context.js'
 import { printedIntroduction } from './pages/circuit-printed.js'
+import { billKey } from './pages/workshop/bill.view.js'
+import { legendsKey } from './pages/workshop/legends.view.js'
+import { testSheetsKey } from './pages/workshop/test-sheets.view.js'
 import { fixedPages } from './site-map.js'
 import type { Chapter, Page, PageKey, Volume } from './view-model.js'
 
@@ -68,6 +71,12 @@ const manualChapters = (context: ViewContext, under: (folder: string) => readonl
   chapter('Glossary', [fixedPages.glossary]),
 ]
 
+/** Pages of the folder that have a chapter of their own. */
+const workshopChapterKeys: readonly PageKey[] = [billKey, legendsKey, testSheetsKey]
+
 const workshopChapters = (under: (folder: string) => readonly PageKey[]): readonly Planned[] => [
-  chapter('Workshop documents', under(fixedPages.workshop)),
+  chapter('Wire lists', [fixedPages.workshop, ...under(fixedPages.workshop).filter(key => !workshopChapterKeys.includes(key))], { landscape: true, compact: true }),
+  chapter('Bill of cable and parts', [billKey]),
+  chapter('Panel legends', [legendsKey]),
+  chapter('Test sheets', [testSheetsKey]),
 ]

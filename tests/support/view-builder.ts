@@ -28,6 +28,7 @@ export const everyBlock: readonly Block[] = [
     }],
   },
   { is: 'spoken', id: 'spoken', caption: 'Say', lines: [{ say: ['MAYDAY'], blank: null }, { say: ['MY POSITION IS'], blank: 'latitude and longitude' }] },
+  { is: 'legends', empty: '', cards: [{ tag: 'A1', name: 'Panel', part: '1 of 2', wayTitle: 'Way', mains: 'Mains voltage: contact kills.', rows: [{ way: '1', name: 'Radio', rating: 'fuse 10 A', feeds: 'T1', spare: false, unprotected: false }, { way: '2', name: 'spare', rating: '', feeds: '', spare: true, unprotected: false }] }] },
   { is: 'cards', cards: [{ title: 'A card', to: 'equipment/p1', text: ['Text.'] }] },
 ]
 
@@ -43,6 +44,7 @@ export const aView: View = {
     { number: '2', title: 'Equipment', anchor: 'chapter-2', introduction: ['Said once.'], pageKeys: ['equipment/p1'], compact: true, landscape: true, listed: true },
   ] }],
   files: [],
+  workbooks: [],
   navigation: [{ title: 'Equipment', key: 'equipment/p1', children: [{ title: 'P1', key: 'equipment/p1', children: [] }] }],
   schedules: [],
 }

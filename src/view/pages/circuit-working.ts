@@ -144,8 +144,8 @@ export function dropSteps(context: ViewContext, worst: LoadDrop): Table {
     caption: `Voltage drop from the source to ${worst.loadTag}`,
     empty: '',
     columns: [
-      { title: 'Circuit', width: 'tag', cell: step => [context.tag(step.circuitTag)] },
       { title: 'Cable', width: 'tag', cell: step => [context.tag(step.cableTag), ...(step.returnAssumedAlike ? [muted(' *')] : []), ...(isReturn(step.cableTag) ? [muted(' back')] : [])] },
+      { title: 'Circuit', width: 'tag', cell: step => [context.tag(step.circuitTag)] },
       { title: 'Cross-section', width: 'number', cell: step => shown(step, 'crossSectionMm2', 'conductorAreaCmil') },
       { title: 'Conductor length', width: 'number', cell: step => shown(step, 'conductorLengthM', 'conductorLengthFt') },
       { title: 'Current', width: 'number', cell: step => shown(step, 'currentA') },

@@ -16,7 +16,8 @@ export const forPen = <T>(things: readonly T[], table: Omit<TableOf<T>, 'empty'>
 
 /** A box with a small word in it that says what goes there. */
 export const box = (...words: readonly string[]): Text => joined(words.map(word => [muted(word)]), lineBreak)
-export const signed = box('date', 'initials')
+/** `no.`: that of the instrument. */
+export const signed = box('date', 'initials, no.')
 
 /** What is read already, with the number of its reading; else nothing, to be written in. */
 export function alreadyRead(context: ViewContext, tags: readonly (Tag | null)[], kind: CheckKind): Text {

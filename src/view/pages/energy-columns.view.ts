@@ -67,8 +67,8 @@ const itemTable = (context: ViewContext, load: ColumnLoad, items: readonly Colum
   empty: '',
   ...(below.length === 0 ? {} : { note: [muted('Further loads stand under '), ...joined(below.map(({ tag }) => [context.tag(tag)])), muted('.')] }),
   columns: [
-    { title: 'Column', width: 'short', cell: item => [item.column === 'none' ? 'left out' : item.column.toUpperCase()] },
     { title: 'Load', width: 'text', cell: item => context.named(item.tag) },
+    { title: 'Column', width: 'short', cell: item => [item.column === 'none' ? 'left out' : item.column.toUpperCase()] },
     { title: 'Current', width: 'number', cell: item => [sayForWorking('currentA', item.currentA, 'result')] },
     { title: 'Why there', width: 'text', cell: item => [item.reason] },
   ],

@@ -54,7 +54,8 @@ function cardGroups({ findings }: ViewContext): readonly (readonly [string, read
       ['Logging in', fixedPages.credentials, 'What asks for a password, and where that is kept.'],
       ['Cables and labels', fixedPages.cables, 'Any label to both of its ends.'],
       ['Wireways', fixedPages.wireways, 'Where cables run, and where one more fits.'],
-      ['Commissioning', fixedPages.commissioning, 'What was measured, and test sheets for what is still to be.'],
+      ['Commissioning', fixedPages.commissioning, 'What was measured, held against what was calculated.'],
+      ['Workshop documents', fixedPages.workshop, 'Wire lists by zone, bill of cable, panel legends, test sheets.'],
     ]],
     ['How she stands, and on what basis', [
       ['Findings', fixedPages.findings, `${counted(findings.length, 'finding')}${acceptedPart(findings.length, accepted)}, ${counted(errors, 'error')}.`],

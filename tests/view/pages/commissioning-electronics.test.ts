@@ -1,7 +1,8 @@
-/** What the page on commissioning says of networks, radio and lights. */
+/** What commissioning and its sheets say of networks, radio and lights. */
 import { describe, expect, it } from 'vitest'
 import type { Vessel } from '../../../src/model/vessel.js'
 import { commissioningPages } from '../../../src/view/pages/commissioning.view.js'
+import { testSheetPages } from '../../../src/view/pages/workshop/test-sheets.view.js'
 import type { Page } from '../../../src/view/view-model.js'
 import { type Along, aMessage, busBoat, power, terminator } from '../../calculate/can-bus/support.js'
 import { type GivenReading, readingsOf } from '../../calculate/commissioning/support.js'
@@ -11,7 +12,12 @@ import { coax, radio, radioBoat, stated } from '../../calculate/radio/support.js
 import { anEquipment, aSerialLink, aVessel } from '../../support/vessel-builder.js'
 import { cellsOf, contextOf, tableIn, tablesOf, wordsOn } from './support.js'
 
-const pageOf = (vessel: Vessel, ...readings: readonly GivenReading[]): Page => commissioningPages(contextOf({ ...vessel, measurements: readingsOf(readings) }))[0]!
+/** Readings and sheets as one. */
+function pageOf(vessel: Vessel, ...readings: readonly GivenReading[]): Page {
+  const context = contextOf({ ...vessel, measurements: readingsOf(readings) })
+  const [measured, sheets] = [commissioningPages(context)[0]!, testSheetPages(context)[0]]
+  return { ...measured, blocks: [...measured.blocks, ...sheets?.blocks ?? []] }
+}
 const sheetIds = (page: Page) => tablesOf(page).filter(({ forPen }) => forPen === true).map(({ id }) => id)
 const ends = (...parts: Along[]): Along[] => [terminator('R1'), ...parts, terminator('R2')]
 const bus = busBoat({
@@ -23,8 +29,8 @@ describe('a bus', () => {
   it('has a sheet with what to expect, and one of its devices to tick', () => {
     const page = pageOf(bus)
     // 13 − 2 · 0.057 · 10 · 0.4 = 12.544 V at the last tees; the load as in the tests of the bus
-    expect(cellsOf(tableIn(page, 'sheet-buses'))).toEqual([['N1 Bus N1', '60 Ω 13.00 V at X0, 12.54 V at X1 load 0.5 % to 0.6 %', '', 'at X0 at X1', '', 'date initials']])
-    expect(cellsOf(tableIn(page, 'trial-networks'))).toEqual([['N1 Bus N1', '2 devices: ☐ P1 Equipment P1 ☐ P2 Equipment P2', 'devices seen', 'date initials']])
+    expect(cellsOf(tableIn(page, 'sheet-buses'))).toEqual([['N1 Bus N1', '60 Ω 13.00 V at X0, 12.54 V at X1 load 0.5 % to 0.6 %', '', 'at X0 at X1', '', 'date initials, no.']])
+    expect(cellsOf(tableIn(page, 'trial-networks'))).toEqual([['N1 Bus N1', '2 devices: ☐ P1 Equipment P1 ☐ P2 Equipment P2', 'devices seen', 'date initials, no.']])
     expect(wordsOn(page)).toContain('CAN buses 0 of 1 completely measured 1 not yet')
     expect(wordsOn(page)).toMatch(/\*\*CAN bus\*\*/)
     expect(wordsOn(page)).not.toMatch(/\*\*Transmitter\*\*/)
@@ -35,7 +41,7 @@ describe('a bus', () => {
   })
   it('has what is read in the sheet until all is read', () => {
     const some = pageOf(bus, { subjectTag: 'N1', resistanceOhm: 60.4 }, { subjectTag: 'N1', atTag: 'X1', voltageV: 12.5 })
-    expect(cellsOf(tableIn(some, 'sheet-buses'))[0]!.slice(2)).toEqual(['60.4 Ω (reading 1)', '12.50 V at X1 (reading 2)', '', 'date initials'])
+    expect(cellsOf(tableIn(some, 'sheet-buses'))[0]!.slice(2)).toEqual(['60.4 Ω (reading 1)', '12.50 V at X1 (reading 2)', '', 'date initials, no.'])
     const all = pageOf(bus, { subjectTag: 'N1', resistanceOhm: 60.4, busLoadPercent: 1 }, { subjectTag: 'N1', atTag: 'X1', voltageV: 12.5 })
     expect(sheetIds(all)).not.toContain('sheet-buses')
     expect(wordsOn(all)).toContain('CAN buses 1 of 1 completely measured')
@@ -53,7 +59,7 @@ describe('a radio', () => {
   const boat = radioBoat({}, { vswrFactor: 1.5 })
   it('has a sheet with what may be read at its connector', () => {
     // 1.5 dB: Γ 0.2 · 10^(−0.15) = 0.14159; 1.14159/0.85841 = 1.330
-    expect(cellsOf(tableIn(pageOf(boat), 'sheet-transmitters'))).toEqual([['T1 Equipment T1 VHF voice, at antenna', 'VSWR at most 1.330 T11 at most 1.500, 1.50 dB before it 25.0 W at 156.800 MHz', '', '', 'date initials']])
+    expect(cellsOf(tableIn(pageOf(boat), 'sheet-transmitters'))).toEqual([['T1 Equipment T1 VHF voice, at antenna', 'VSWR at most 1.330 T11 at most 1.500, 1.50 dB before it 25.0 W at 156.800 MHz', '', '', 'date initials, no.']])
     expect(wordsOn(pageOf(boat))).toContain('Radio transmitters 0 of 1 completely measured')
     expect(cellsOf(tableIn(pageOf({ ...boat, cableTypes: [{ ...stated, coax: null }] }), 'sheet-transmitters'))[0]![1]).toContain('VSWR not known: the loss of the cable is not known')
   })
@@ -86,7 +92,7 @@ describe('trials', () => {
     expect(lan?.[0]).toBe('LAN Network LAN')
     // 90 m of 0.2 Ω/m: (54 − √(54² − 4 · 18 · 6))/(2 · 18) = 0.1156 A; 6 + 18 · 0.1156² = 6.24 W
     expect(lan?.[1]).toBe('☐ W1, N1 1 to P1 lan: 100 Mbit/s, gives at most 6.2 W ☐ W2, N1 2 to P2 lan: speed not known')
-    expect(others).toEqual(['Other network cables', '☐ W9, P8 lan to P9 lan: 1000 Mbit/s', 'those that differ', 'date initials'])
+    expect(others).toEqual(['Other network cables', '☐ W9, P8 lan to P9 lan: 1000 Mbit/s', 'those that differ', 'date initials, no.'])
     expect(page.blocks.some(({ is }) => is === 'callout')).toBe(false)
   })
   it('of serial links name sentences and rate', () => {

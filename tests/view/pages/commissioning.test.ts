@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { commissioningPages } from '../../../src/view/pages/commissioning.view.js'
+import { testSheetPages } from '../../../src/view/pages/workshop/test-sheets.view.js'
 import { schedules } from '../../../src/view/schedules.js'
 import type { Block, Page } from '../../../src/view/view-model.js'
 import { boat, type GivenReading, readingsOf } from '../../calculate/commissioning/support.js'
@@ -7,21 +8,27 @@ import { cellsOf, contextOf, tableIn, tablesOf, wordsOn, workingsOf } from './su
 
 const contextWith = (...readings: readonly GivenReading[]) => contextOf(boat({ measurements: readingsOf(readings) }))
 const pageWith = (...readings: readonly GivenReading[]): Page => commissioningPages(contextWith(...readings))[0]!
+const sheetsWith = (...readings: readonly GivenReading[]): Page => testSheetPages(contextWith(...readings))[0]!
 const headings = (page: Page) => page.blocks.filter(block => block.is === 'heading').map(({ text }) => text)
 const isSheet = (block: Block) => block.is === 'table' && block.forPen === true
 
 describe('nothing measured yet', () => {
-  const page = pageWith()
+  const page = sheetsWith()
   it('has sheets for everything, and no table of readings', () => {
     expect(headings(page)).toEqual(['Test sheets'])
-    expect(tablesOf(page).map(({ id }) => id)).toEqual(['sheet-a1', 'sheet-g1', 'sheet-batteries', 'sheet-residual-devices', 'sign-off'])
-    expect(page.blocks.filter(isSheet)).toHaveLength(5)
-    expect(wordsOn(page)).toContain('Circuits 0 of 4 completely measured')
+    expect(tablesOf(page).map(({ id }) => id)).toEqual(['instruments', 'sheet-a1', 'sheet-g1', 'sheet-batteries', 'sheet-residual-devices', 'sign-off'])
+    expect(page.blocks.filter(isSheet)).toHaveLength(6)
+  })
+  it('leads to them from the page of what was measured, which has none itself', () => {
+    const measured = pageWith()
+    expect(measured.blocks.filter(isSheet)).toEqual([])
+    expect(wordsOn(measured)).toContain('Circuits 0 of 4 completely measured')
+    expect(measured.blocks).toContainEqual(expect.objectContaining({ is: 'paragraph', text: expect.arrayContaining([expect.objectContaining({ to: page.key })]) }))
   })
   it('says of a battery of known chemistry what it shows full and at rest: six lead cells of 2.1 V', () => {
     const whole = boat()
     const known = contextOf({ ...whole, batteries: whole.batteries.map(battery => ({ ...battery, chemistry: 'agm' as const })) })
-    expect(cellsOf(tableIn(commissioningPages(known)[0]!, 'sheet-batteries'))[0]![1]).toMatch(/^full and at rest about 12\.60 V/)
+    expect(cellsOf(tableIn(testSheetPages(known)[0]!, 'sheet-batteries'))[0]![1]).toMatch(/^full and at rest about 12\.60 V/)
   })
   it('says way, circuit, load and what to expect; the rest is to be written in', () => {
     const [first, , third, fourth] = cellsOf(tableIn(page, 'sheet-a1'))
@@ -29,11 +36,11 @@ describe('nothing measured yet', () => {
     expect(first).toEqual([
       '1 A1.1 Circuit A1.1 E1 Equipment E1',
       'lost 0.47 V to 0.63 V at 10.0 A load 11.37 V of 12 V 0.5 MΩ at 250 V',
-      '', 'source load', '', 'polarity date initials',
+      '', 'source load', '', 'polarity date initials, no.',
     ])
     expect([third?.[0], fourth?.[0]]).toEqual(['3 A1.3 Circuit A1.3 E3 Equipment E3', '3 A1.3 Circuit A1.3 E4 Equipment E4'])
-    expect(cellsOf(tableIn(page, 'sheet-batteries'))).toEqual([['G1 Battery G1', 'voltage at rest: chemistry not recorded 4.00 mΩ recorded', '', 'V A', 'V A', '', 'date initials']])
-    expect(cellsOf(tableIn(page, 'sheet-residual-devices'))).toEqual([['Q9 Equipment Q9', 'between 15 mA and 30 mA within 100 ms', '', '', '', 'date initials']])
+    expect(cellsOf(tableIn(page, 'sheet-batteries'))).toEqual([['G1 Battery G1', 'voltage at rest: chemistry not recorded 4.00 mΩ recorded', '', 'V A', 'V A', '', 'date initials, no.']])
+    expect(cellsOf(tableIn(page, 'sheet-residual-devices'))).toEqual([['Q9 Equipment Q9', 'between 15 mA and 30 mA within 100 ms', '', '', '', 'date initials, no.']])
   })
   it('warns before it asks, and defers', () => {
     const callouts = page.blocks.filter(block => block.is === 'callout')
@@ -46,13 +53,14 @@ describe('nothing measured yet', () => {
 })
 
 describe('readings', () => {
-  const page = pageWith(
+  const readings: readonly GivenReading[] = [
     { subjectTag: 'A1.1', date: '2026-05-04', sourceVoltageV: 12.8, voltageV: 12.26, currentA: 5, insulationMOhm: 20, polarity: 'right' },
     { subjectTag: 'A1.2', date: '2026-05-04', polarity: 'reversed' },
     { subjectTag: 'A1.2', date: '2026-05-05', polarity: 'right' },
     { subjectTag: 'A1.2', voltageDropV: 0.3 },
     { subjectTag: 'Q9', residualCurrentA: 0.032 },
-  )
+  ]
+  const page = pageWith(...readings)
   it('stand against calculation, tolerance and limit, with what is left', () => {
     // 12.80 − 12.26 = 0.54 V; calculated and accepted as in the tests of the drop; 0.54 V · 10 A / 5 A = 1.08 V, 9.0 % of 12 V
     expect(cellsOf(tableIn(page, 'measured-voltage-drop'))[0]).toEqual([
@@ -87,10 +95,10 @@ describe('readings', () => {
     for (const working of workingsOf(page)) expect(working.sources.join()).toMatch(/^Source: .+\.$/)
   })
   it('leave on the sheets what is still missing, with what is there', () => {
-    const sheet = cellsOf(tableIn(page, 'sheet-a1'))
+    const sheet = cellsOf(tableIn(sheetsWith(...readings), 'sheet-a1'))
     expect(sheet.map(([circuit]) => circuit)).toEqual(['2 A1.2 Circuit A1.2 E2 Equipment E2', '3 A1.3 Circuit A1.3 E3 Equipment E3', '3 A1.3 Circuit A1.3 E4 Equipment E4'])
     // A drop that could not be assessed is to be measured again.
-    expect(sheet[0]?.slice(2)).toEqual(['', 'source load', '', 'right (reading 3) date initials'])
+    expect(sheet[0]?.slice(2)).toEqual(['', 'source load', '', 'right (reading 3) date initials, no.'])
   })
   it('make tables of at most seven columns, each with an id of its own', () => {
     for (const { columns } of tablesOf(page)) expect(columns.length).toBeLessThanOrEqual(7)
@@ -101,7 +109,7 @@ describe('readings', () => {
 
 it('has no sheet left when everything is measured', () => {
   const all: GivenReading = { subjectTag: 'F1', voltageDropV: 0.2, currentA: 30, insulationMOhm: 20, polarity: 'right' }
-  const page = pageWith(
+  const page = sheetsWith(
     all, { ...all, subjectTag: 'A1.1', currentA: 10, voltageDropV: 0.5 }, { ...all, subjectTag: 'A1.2', currentA: 20, voltageDropV: 0.3 }, { ...all, subjectTag: 'A1.3', atTag: 'E3', currentA: 3 },
     { subjectTag: 'G1', voltageV: 12.7, internalResistanceMilliOhm: 4 }, { subjectTag: 'Q9', residualCurrentA: 0.02, tripTimeMs: 30 },
   )

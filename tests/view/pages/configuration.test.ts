@@ -20,7 +20,7 @@ const page = configurationPages(contextOf(boat))[0]!
 describe('configuration record', () => {
   it('lists software by system, and what is not recorded', () => {
     expect(cellsOf(tableIn(page, 'software'))).toEqual([
-      ['Navigation', 'B1 Sounder', 'Fennmark S4', '4.1', '2026-05-04'], ['Navigation', 'P2 Second display', '–', 'not recorded', '–'],
+      ['B1 Sounder', 'Navigation', 'Fennmark S4', '4.1', '2026-05-04'], ['P2 Second display', 'Navigation', '–', 'not recorded', '–'],
     ])
   })
 

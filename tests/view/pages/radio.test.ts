@@ -84,7 +84,7 @@ describe('the page', () => {
   })
   it('says what a reading means at the antenna', () => {
     // RL 20.83 − 2 · 2.6 = 15.63 dB: 1.397; on the limit 13.98 + 5.2 = 19.18 dB: 1.247
-    expect(words).toMatch(/7 2026-05-04 \| T1 Radio towards T11 \| 1\.200 return loss 20\.83 dB \| 1\.247 behind 2\.60 dB \| 1\.39\d limit 1\.500 within/)
+    expect(words).toMatch(/T1 Radio towards T11 \| 7 2026-05-04 \| 1\.200 return loss 20\.83 dB \| 1\.247 behind 2\.60 dB \| 1\.39\d limit 1\.500 within/)
   })
   it('draws them from the side and from astern, and says the same in words', () => {
     const drawings = pageOf(vessel).blocks.flatMap(block => (block.is === 'drawing' ? [block] : []))

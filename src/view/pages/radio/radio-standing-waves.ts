@@ -29,8 +29,8 @@ export function standingWaveBlocks(context: ViewContext): readonly Block[] {
       empty: '',
       level: ({ verdict: of, supersededBy }) => (supersededBy === null && of !== 'within' && of !== 'not assessed' ? 'error' : null),
       columns: [
-        { title: 'Reading', width: 'short', cell: ({ number, date }) => [number, ...(date === null ? [] : [lineBreak, muted(date)])] },
         { title: 'Read at', width: 'text', cell: ({ readAtTag, antennaTag }) => [...context.named(readAtTag), ...(antennaTag === null || antennaTag === readAtTag ? [] : [lineBreak, muted(`towards ${antennaTag}`)])] },
+        { title: 'Reading', width: 'short', cell: ({ number, date }) => [number, ...(date === null ? [] : [lineBreak, muted(date)])] },
         { title: 'VSWR', width: 'number', cell: ({ readVswrFactor, reading }) => [say('vswrFactor', readVswrFactor), lineBreak, muted(reading.status === 'computed' ? `return loss ${say('returnLossDb', reading.output.returnLossDb)}` : 'no return loss')] },
         { title: 'May read', width: 'number', cell: ({ expected, lossDb }) => [...sayOrDash('vswrFactor', expected.status === 'computed' ? expected.output.readVswrFactor : null, context.vessel), lineBreak, muted(lossDb === null ? 'loss not known' : `behind ${say('lossDb', lossDb)}`)] },
         { title: 'At the antenna', width: 'short', cell: check => atAntennaText(context, check) },

@@ -62,8 +62,8 @@ export function softwareTable(context: ViewContext): Table {
     empty: 'Nothing on board is known to run software.',
     level: ({ version }) => (version === null ? 'not assessed' : null),
     columns: [
-      { title: 'System', width: 'short', cell: row => (systemOf(row) === null ? dash : context.named(systemOf(row)!)) },
       { title: 'Item', width: 'text', cell: ({ itemTag }) => context.named(itemTag) },
+      { title: 'System', width: 'short', cell: row => (systemOf(row) === null ? dash : context.named(systemOf(row)!)) },
       { title: 'Model', width: 'text', cell: ({ itemTag }) => orDash(makerAndModel(context.lookup.equipment.get(itemTag)!)) },
       { title: 'Software', width: 'short', cell: ({ version }) => orNotRecorded(version) },
       { title: 'Read on', width: 'short', cell: ({ version, readOn }) => (readOn !== null ? [readOn] : version === null ? dash : [notRecorded]) },
