@@ -128,6 +128,7 @@ export type Block =
   | CardList
   | Spoken
   | LegendCards
+  | Picture
 
 export interface Paragraph { readonly is: 'paragraph'; readonly text: Text }
 
@@ -175,6 +176,10 @@ export interface Drawing {
   readonly caption: string
   /** One of several that stand side by side where there is room. */
   readonly narrow?: boolean
+  /** As wide as the page; on a telephone to be pushed sideways. */
+  readonly wide?: boolean
+  /** Files of the vessel folder that it shows, written `asfitted-picture:FILE`. */
+  readonly pictures?: readonly string[]
   /** The whole `<svg>`, without ids, since one printed document holds them all; links are written `asfitted:PAGEKEY`. */
   readonly svg: string
   /** The same content in words, for those who cannot see it. */
@@ -239,6 +244,27 @@ export interface LegendCard {
   readonly rows: readonly LegendRow[]
 }
 export interface LegendRow { readonly way: string; readonly name: string; readonly rating: string; readonly feeds: string; readonly spare: boolean; readonly unprotected: boolean }
+/** A picture of the vessel folder with numbered call-outs. */
+export interface Picture {
+  readonly is: 'picture'
+  readonly file: string
+  readonly caption: Text
+  /** In place of the picture, for those who cannot see it. */
+  readonly alternative: string
+  readonly marks: readonly PictureMark[]
+  /** What the numbers are; those that the page is about. */
+  readonly list: readonly { readonly number: string; readonly text: Text }[]
+}
+/** `fromLeft`, `fromTop`: shares of the picture, `23.5%`. */
+export interface PictureMark {
+  readonly number: string
+  readonly fromLeft: string
+  readonly fromTop: string
+  readonly name: string
+  readonly to: PageKey | null
+  /** One that the page is about. */
+  readonly meant: boolean
+}
 
 // --- schedules -------------------------------------------------------------------------------------------------------
 /** A table for machines: file name, header, rows of plain text, written as CSV. */

@@ -34,6 +34,7 @@ export const exitCodes = {
   'configuration': 1,
   'accepted': 1,
   'completeness': 0,
+  'location': 0,
   'can-bus': 1,
   'ethernet': 1,
   'schema-faults': 1,

@@ -16,6 +16,8 @@ import { batteryFacts, networkPowerFacts, sourceFacts } from './source-facts.js'
 import { deadBlocks, lossBlocks } from './fault-blocks.js'
 import { findingCards } from '../finding-cards.js'
 import { fixedPages } from '../site-map.js'
+import { photographBlocks, whereItIs } from './location/location-blocks.js'
+import { positionWords } from './location/position-words.js'
 import { restoreBlocks } from './record/configuration.view.js'
 import { byTag, compareTags, tableOf } from '../tables.js'
 import { counted, dash, joined, muted, notRecorded, orDash } from '../text.js'
@@ -72,6 +74,8 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
     ...context.content.cautions.filter(({ equipmentKinds: kinds }) => cautionKinds.some(kind => kinds.includes(kind))).map(calloutOf),
     ...deadBlocks(context, item.tag),
     ...lossBlocks(context, item.tag),
+    ...whereItIs(context, item.tag),
+    ...photographBlocks(context, [item.tag]),
     circuits.length === 0 ? null : supplyTable(context, circuits),
     fed.length === 0 ? null : legendTable(context, fed, { id: 'feeds', caption: 'Circuits fed from here' }),
     cables.length === 0 ? null : cablesTable(context, cables, { id: 'cables', caption: 'Cables that end here', seenFrom: item.tag }),
@@ -140,12 +144,7 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
   if ('chemistry' in item) entries.push(...batteryFacts(context, item))
   if ('massKg' in item && !onPaper) {
     add('Mass', item.massKg === null ? null : sayBoth('massKg', item.massKg, vessel))
-    if (item.positionM !== null) {
-      const [forward, port, up] = item.positionM
-      const away = (valueM: number, positive: string, negative: string): string => `${say('positionM', Math.abs(valueM), vessel)} ${valueM < 0 ? negative : positive}`
-      const across = port === 0 ? 'on the centreline' : away(port, 'to port', 'to starboard')
-      add('Position', `${away(forward, 'forward of', 'abaft')} the transom, ${across}, ${away(up, 'above', 'below')} the waterline`)
-    }
+    add('Position', item.positionM === null ? null : positionWords(vessel, item.positionM))
   }
   if ('polarity' in item) {
     add('Polarity', item.polarity)
