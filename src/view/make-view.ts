@@ -45,6 +45,7 @@ import { identifierPages } from './pages/record/identifiers.view.js'
 import { safetyPages } from './pages/safety.view.js'
 import { spareCapacityPage } from './pages/spare-capacity.view.js'
 import { electricalPage, findPage, homePage, vesselPage } from './pages/vessel.view.js'
+import { withCautions } from './caution-pages.js'
 import { files } from './files.js'
 import { navigation } from './navigation.js'
 import { schedules } from './schedules.js'
@@ -122,7 +123,7 @@ function makePages(context: ViewContext): readonly Page[] {
     ...methodPages(context),
     ...findingKindPages(context),
   ]
-  return [homePage(context, new Set(pages.map(({ key }) => key))), ...pages]
+  return [homePage(context, new Set(pages.map(({ key }) => key))), ...withCautions(context, pages)]
 }
 
 const byAbout = (diagrams: readonly Diagram[]): ReadonlyMap<Tag | null, readonly Diagram[]> => grouped(diagrams, ({ about }) => [about])

@@ -81,7 +81,7 @@ describe('the manual’s own text', () => {
 })
 
 const mayBeNamed = new Set([
-  'IEC', 'ISO', 'ANSI', 'Z535', 'NMEA', 'IEEE', 'PoE', 'CFR', 'ABYC', 'E-11', 'COLREG', 'Directive', 'EU', 'Ethernet', 'CAN',
+  'IEC', 'ISO', 'ANSI', 'Z535', 'NMEA', 'IEEE', 'PoE', 'CFR', 'ABYC', 'E-11', 'A-1', 'Ah', 'COLREG', 'Directive', 'EU', 'Ethernet', 'CAN',
   'AIS', 'VHF', 'DSC', 'GNSS', 'MMSI', 'MID', 'PGN', 'VSWR', 'EIRP', 'GM', 'Bd', 'MHz', 'EPIRB', 'PLB', 'SART', 'AIS-SART', 'ITU', 'Radio', 'Regulations', 'LEN', 'AWG', 'American', 'AIC', 'RCD', 'ELCI', 'GFCI', 'CIN', 'HIN', 'Source',
   'DANGER', 'WARNING', 'CAUTION', 'NOTICE', 'W', 'V', 'Findings', 'Kinds', 'Not', 'Calculations', 'Find', 'Fault', 'Mains', 'Safety', 'A1', 'P1', 'As', 'It', 'I',
   'B', 'E', 'F', 'G', 'K', 'M', 'P', 'Q', 'T', 'X',
@@ -102,7 +102,7 @@ describe('a broken content file', () => {
   beforeAll(async () => { folder = await mkdtemp(join(tmpdir(), 'content-')) })
   afterAll(async () => { await rm(folder, { recursive: true }) })
 
-  const sound = '---\nsignal: NOTICE\ntitle: A title\nequipment-kinds: []\n---\nText.\n'
+  const sound = '---\nsignal: NOTICE\ntitle: A title\nhazard: water\nequipment-kinds: []\n---\nText.\n'
   async function readWith(file: string, text: string): Promise<Content> {
     const home = await mkdtemp(join(folder, 'case-'))
     await mkdir(join(home, 'cautions'))
@@ -113,10 +113,11 @@ describe('a broken content file', () => {
   }
 
   it('is what the other cases differ from', async () => {
+    const rest = { hazard: 'water', onEveryBoat: false, needs: [], systems: [], tasks: [], pages: [] }
     const content = await readWith('cautions/01-first.md', sound.replace('[]', '[display, battery]'))
     expect(content.cautions).toEqual([
-      { key: 'first', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: ['display', 'battery'], systems: [], tasks: [] },
-      { key: 'sound', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: [], systems: [], tasks: [] },
+      { key: 'first', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: ['display', 'battery'], ...rest },
+      { key: 'sound', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: [], ...rest },
     ])
     expect(content.pages.get('page')).toEqual({ title: 'A page', markdown: 'Text.' })
   })
@@ -127,6 +128,7 @@ describe('a broken content file', () => {
     ['no title', 'page.md', '---\nheading: A page\n---\nText.', /page\.md: .*title/s],
     ['YAML that does not parse', 'page.md', '---\ntitle: [\n---\nText.', /page\.md: /],
     ['a signal word that is none', 'cautions/01-odd.md', sound.replace('NOTICE', 'BEWARE'), /01-odd\.md: .*signal/s],
+    ['a hazard that is none', 'cautions/01-odd.md', sound.replace('water', 'ghosts'), /01-odd\.md: .*hazard/s],
     ['an unknown kind of equipment', 'cautions/01-odd.md', sound.replace('[]', '[teapot]'), /01-odd\.md: .*no kind of equipment/s],
     ['a caution without its number', 'cautions/odd.md', sound, /odd\.md: .*two digits/],
   ])('with %s throws with its name', async (_, file, text, message) => {

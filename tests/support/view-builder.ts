@@ -28,6 +28,7 @@ export const everyBlock: readonly Block[] = [
     }],
   },
   { is: 'spoken', id: 'spoken', caption: 'Say', lines: [{ say: ['MAYDAY'], blank: null }, { say: ['MY POSITION IS'], blank: 'latitude and longitude' }] },
+  { is: 'steps', id: 'steps', caption: 'P1 does not work', note: ['Look first.'], steps: [{ number: '1', title: ['At ', { is: 'link', tag: true, text: 'P1', to: 'equipment/p1' }], where: ['Helm'], lines: [{ label: 'Measure', text: ['11.5 V'] }] }] },
   { is: 'cards', cards: [{ title: 'A card', to: 'equipment/p1', text: ['Text.'] }] },
 ]
 

@@ -110,9 +110,11 @@ export function faultLines(vessel: Vessel, before: Before): Lines {
     return [...own, ...(batteries.has(tag) ? [] : upFrom(tag, seen))]
   }
 
+  /** A ring, of two switches that feed each other, ends where it began. */
   function upFrom(tag: Tag, seen: Set<Tag>): readonly FaultPoint[] {
     const line = dependency.traces.get(tag)?.supplies[0]
-    if (line === undefined) return []
+    if (line === undefined || seen.has(tag)) return []
+    seen.add(tag)
     if (line.circuitTag === null) return pointsOf(line, tag, seen).slice(1)
     return [...wayTo(line.circuitTag, tag).slice(1), ...deviceAndUp(line.circuitTag, wayTags(line.circuitTag, tag), seen)]
   }

@@ -1,7 +1,7 @@
 /** Commissioning: what was measured against what was calculated, and sheets for what has not been measured yet. */
 import type { MeasuredThing } from '../../model/results/commissioning.js'
 import type { EquipmentKindKey } from '../../references/equipment-kinds.js'
-import { calloutOf } from './safety.view.js'
+import { cautionBlocks } from '../cautions.js'
 import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
 import { lineBreak } from '../text.js'
@@ -52,10 +52,6 @@ function measuredText(things: readonly MeasuredThing[]): Text {
   return [`${complete} of ${things.length} completely measured`, ...(begun > complete ? [`, ${begun - complete} in part`] : []), ...(things.length > begun ? [lineBreak, `${things.length - begun} not yet`] : [])]
 }
 
-/** Cautions that whoever measures must have read, by their files in `content/cautions/`. */
-const cautionKeys = ['shore-power-and-mains', 'live-working', 'welding-and-insulation-tests']
-const sendingCautionKeys = ['false-distress-alerts']
-
 function sheetBlocks(context: ViewContext): readonly Block[] {
   const trials = trialBlocks(context)
   const hasAny = Object.values(context.results.commissioning.coverage).some(things => things.length > 0)
@@ -69,7 +65,7 @@ function measuringBlocks(context: ViewContext): readonly Block[] {
   return [
     heading,
     { is: 'callout', signal: 'WARNING', title: 'Before anything is measured', markdown: beforeMeasuring },
-    ...cautionsOf(context, cautionKeys),
+    ...cautionBlocks(context, { pages: ['commissioning'] }, { inFull: Infinity }),
     { is: 'markdown', source: howToMeasure(context) },
     ...sheets,
   ]
@@ -82,12 +78,11 @@ function trialBlocks(context: ViewContext): readonly Block[] {
   return [
     { is: 'heading', text: 'Trial sheets', anchor: 'trial-sheets' },
     { is: 'paragraph', text: ['What is seen at work rather than measured: tried at commissioning, and again at the start of each season. None of it is entered as a reading.'] },
-    ...(sends ? [{ is: 'callout', signal: 'WARNING', title: 'Before anything is sent', markdown: beforeSending } as const, ...cautionsOf(context, sendingCautionKeys)] : []),
+    ...(sends ? [{ is: 'callout', signal: 'WARNING', title: 'Before anything is sent', markdown: beforeSending } as const, ...cautionBlocks(context, { pages: ['sending'] })] : []),
     ...sheets,
   ]
 }
 const sending: ReadonlySet<string> = new Set(['vhf transceiver', 'ais transceiver', 'safety beacon'] satisfies readonly EquipmentKindKey[])
-const cautionsOf = ({ content }: ViewContext, keys: readonly string[]): readonly Block[] => content.cautions.filter(({ key }) => keys.includes(key)).map(calloutOf)
 
 const beforeMeasuring = `
 - Mains voltage and residual-current tests are for licensed persons only. Local codes and their forms come first; these sheets do not replace them.
