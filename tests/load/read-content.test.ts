@@ -50,10 +50,20 @@ describe('the manual’s own text', () => {
     expect(explained).toEqual(['DANGER', 'WARNING', 'CAUTION', 'NOTICE'])
   })
 
+  // ANSI Z535.4 and ISO 3864-2 as tabled in published summaries: what is said of each word.
+  it.each([
+    ['DANGER', /will.*kill or seriously injure.*most extreme/], ['WARNING', /could.*kill or seriously injure/], ['CAUTION', /could.*minor or moderate injury/], ['NOTICE', /[Nn]o injury/],
+  ])('%s means what the standards say', (word, meaning) => {
+    const [, explained = ''] = new RegExp(`^\\| ${word} \\| (.*) \\|$`, 'm').exec(content.pages.get('safety')!.markdown) ?? []
+    expect(explained).toMatch(meaning)
+    if (word !== 'DANGER') expect(explained).not.toMatch(/\bwill\b/)
+  })
+
   // ANSI Z535: the word follows the worst credible outcome. What can kill is never below WARNING; without injury it is a NOTICE.
   it.each([
     ['shore-power-and-mains', 'WARNING'], ['battery-gas', 'WARNING'], ['fuse-ratings', 'WARNING'], ['hot-surfaces', 'CAUTION'],
-    ['isolator-under-charge', 'NOTICE'],
+    ['isolator-under-charge', 'NOTICE'], ['cooking-gas', 'WARNING'], ['fuel', 'WARNING'], ['carbon-monoxide', 'WARNING'], ['working-aloft', 'WARNING'],
+    ['magnets-and-pacemakers', 'WARNING'], ['lifting-heavy-things', 'WARNING'], ['welding-and-insulation-tests', 'NOTICE'],
   ])('%s is a %s', (key, signal) => {
     expect(content.cautions.find(caution => caution.key === key)?.signal).toBe(signal)
   })

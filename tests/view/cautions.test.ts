@@ -91,7 +91,7 @@ describe('pages', () => {
   it('of a mains circuit in full, of others a line, after the facts', () => {
     expect(shapeOf('circuits/f9')).toEqual(['heading', 'DANGER', 'heading'])
     expect(shapeOf('circuits/f1')).toEqual(['heading', 'WARNING', 'heading'])
-    expect(shapeOf('circuits/a1-1')).toEqual(['heading', 'paragraph', 'heading'])
+    expect(shapeOf('circuits/a1.1')).toEqual(['heading', 'paragraph', 'heading'])
   })
   it('in an emergency after what to do, in a task before it, on paper too', () => {
     expect(shapeOf('emergency/fire')).toEqual(['heading', 'heading', 'WARNING'])

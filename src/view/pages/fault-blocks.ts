@@ -7,12 +7,21 @@ import { joined, strong } from '../text.js'
 import type { Block, Table, Text } from '../view-model.js'
 import { dataSteps } from './fault-data-steps.js'
 import { supplySteps } from './fault-steps.js'
+import { treeLink } from './fault-tree-links.js'
 import { closedBy, effectNames, linkCaution, lossGroups, offersLink, restoreText } from './fault-words.js'
 
 /** "P1 does not work": step by step to its source, then its data; none where nothing is known of what it lives on. */
 export function deadBlocks(context: ViewContext, tag: Tag): readonly Block[] {
-  const steps = [...supplySteps(context, tag), ...dataSteps(context, tag)]
+  const steps = [...supplySteps(context, tag), ...dataSteps(context, tag), ...networkTree(context, tag)]
   return steps.length === 0 ? [] : [{ is: 'heading', text: `${tag} does not work`, anchor: 'does-not-work' }, ...steps]
+}
+
+/** Of a network the text that goes on from its supply. */
+function networkTree(context: ViewContext, tag: Tag): readonly Block[] {
+  const { lookup } = context
+  const key = lookup.canBuses.has(tag) ? 'can-bus' : lookup.ethernetNetworks.has(tag) ? 'ethernet' : lookup.serialLinks.has(tag) ? 'serial' : null
+  const link = key === null ? [] : treeLink(context, key)
+  return link.length === 0 ? [] : [{ is: 'paragraph', text: link }]
 }
 
 /** "If this fails, you lose"; of an Ethernet network for each of its switches. None where nothing is lost. */

@@ -11,6 +11,7 @@ import { joined, muted, strong } from '../text.js'
 import type { Block, Step, Steps, Text } from '../view-model.js'
 import { labelText } from './cables.view.js'
 import { protectionText } from './circuit-parts.js'
+import { treeLink } from './fault-tree-links.js'
 import { closedBy, thingPlace } from './fault-words.js'
 
 /** The steps of each way by which it is supplied; a second way without what the first has already. */
@@ -135,7 +136,7 @@ function wordsOf(context: ViewContext, itemTag: Tag, point: FaultPoint): Words {
     case 'battery': return {
       title: context.named(tag), look: ['Posts tight and clean? Anything charging it?', ...restText(context, tag)],
       there: ['the battery is good; the fault lies in ', ...(cableTags.length === 0 ? ['its cables'] : cables), ' or at its posts.'],
-      notThere: ['it is flat, cut off by its guard, or bad.'],
+      notThere: ['it is flat, cut off by its guard, or bad. ', ...treeLink(context, 'flat-battery')],
     }
     case 'source': return { title: context.named(tag), look: ['Does it run, and does it give? Its own lamps and messages?'], there: beyond }
     case 'bus': return {
