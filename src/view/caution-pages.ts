@@ -28,13 +28,12 @@ const putIn = (blocks: readonly Block[], at: Place['at'], cautions: readonly Blo
 }
 
 function placesOf({ vessel, lookup, addressOf, results }: ViewContext): ReadonlyMap<PageKey, Place> {
-  const after = (where: Where, inFull: number): Place => ({ where, at: 'after the first', inFull })
-  const page = (page: CautionPage, inFull = 1): Place => after({ pages: [page] }, inFull)
+  const page = (name: CautionPage, inFull = 1): Place => ({ where: { pages: [name] }, at: 'after the first', inFull })
   const items = [...lookup.items.values()].filter(isThere)
   return new Map<PageKey, Place>([
     ...emergencyTasks.map(task => [`${fixedPages.emergency}/${task}`, { where: { task }, at: 'end', inFull: 1 }] as const),
     ...ownerTasks.map(task => [`${fixedPages.owner}/${task}`, { where: { task }, at: 'top', inFull: 1 }] as const),
-    ...vessel.systems.map(system => [addressOf(system.tag)!, after({ system: systemKindOf(system), kinds: items.filter(({ systemTag }) => systemTag === system.tag).flatMap(cautionKindsOf) }, 2)] as const),
+    ...vessel.systems.map(system => [addressOf(system.tag)!, { where: { system: systemKindOf(system), kinds: items.filter(({ systemTag }) => systemTag === system.tag).flatMap(cautionKindsOf) }, at: 'top', inFull: 2 }] as const),
     ...vessel.panels.map(({ tag }) => [addressOf(tag)!, page('panels')] as const),
     ...vessel.circuits.map(circuit => {
       const mains = results.feeding.byCircuit.get(circuit.tag)?.supplyForm === 'ac'

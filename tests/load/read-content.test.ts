@@ -16,6 +16,7 @@ describe('the manual’s own text', () => {
     pieces = [
       ...[...content.pages].map(([key, { title, markdown }]) => ({ where: key, title, markdown })),
       ...content.cautions.map(({ key, title, markdown }) => ({ where: `cautions/${key}`, title, markdown })),
+      ...content.faultTrees.map(({ key, title, markdown }) => ({ where: `fault-trees/${key}`, title, markdown })),
     ]
   })
 
@@ -68,8 +69,8 @@ describe('the manual’s own text', () => {
     expect(content.cautions.find(caution => caution.key === key)?.signal).toBe(signal)
   })
 
-  it('says where each caution comes from', () => {
-    for (const { key, markdown } of content.cautions) expect(markdown, key).toMatch(/\n\*Source: [^*]+\.\*$/)
+  it('says where each caution and each text on faults comes from', () => {
+    for (const { key, markdown } of [...content.cautions, ...content.faultTrees]) expect(markdown, key).toMatch(/\n\*Source: [^*]+\.\*$/)
   })
 
   it('reads well aloud: no sentence is long', () => {
@@ -91,7 +92,7 @@ describe('the manual’s own text', () => {
 })
 
 const mayBeNamed = new Set([
-  'IEC', 'ISO', 'ANSI', 'Z535', 'NMEA', 'IEEE', 'PoE', 'CFR', 'ABYC', 'E-11', 'A-1', 'Ah', 'COLREG', 'Directive', 'EU', 'Ethernet', 'CAN',
+  'IEC', 'ISO', 'ANSI', 'Z535', 'NMEA', 'IEEE', 'PoE', 'CFR', 'ABYC', 'E-11', 'A', 'A-1', 'A-28', 'Ah', 'COLREG', 'Directive', 'EU', 'Ethernet', 'CAN',
   'AIS', 'VHF', 'DSC', 'GNSS', 'MMSI', 'MID', 'PGN', 'VSWR', 'EIRP', 'GM', 'Bd', 'MHz', 'EPIRB', 'PLB', 'SART', 'AIS-SART', 'ITU', 'Radio', 'Regulations', 'LEN', 'AWG', 'American', 'AIC', 'RCD', 'ELCI', 'GFCI', 'CIN', 'HIN', 'Source',
   'DANGER', 'WARNING', 'CAUTION', 'NOTICE', 'W', 'V', 'Findings', 'Kinds', 'Not', 'Calculations', 'Find', 'Fault', 'Mains', 'Safety', 'A1', 'P1', 'As', 'It', 'I',
   'B', 'E', 'F', 'G', 'K', 'M', 'P', 'Q', 'T', 'X',

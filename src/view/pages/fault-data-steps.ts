@@ -54,7 +54,7 @@ function busStep(context: ViewContext, tag: Tag, result: BusResult): DataStep {
 export function terminationText({ termination: { expected } }: BusResult): Text {
   const supplyOff = 'with the supply of the bus off, between the two data wires: '
   if (expected.status !== 'computed') return [supplyOff, muted(`not assessed: ${expected.reason}`)]
-  return [supplyOff, strong(say('busOhm', expected.output.resistanceOhm).replace(/\.0+(?=\D)/, '')), '. About 120 Ω: a terminator is missing or the line is broken. About 40 Ω or less: one too many, or a short.']
+  return [supplyOff, strong(say('nominalOhm', expected.output.resistanceOhm)), '. About 120 Ω: a terminator is missing or the line is broken. About 40 Ω or less: one too many, or a short.']
 }
 
 const teeText = ({ voltageV }: SolvedSection['tees'][number]): Text => ['with the bus on, + to − at the tee: about ', strong(say('voltageV', voltageV!)), ', at least 9 V.']

@@ -6,6 +6,7 @@ import type { Tag } from '../../model/vessel.js'
 import { equipmentKind } from '../../references/equipment-kinds.js'
 import { restVoltages } from '../../references/tables/battery-rest-voltage.js'
 import { say } from '../../units/format.js'
+import { cautionsFor } from '../cautions.js'
 import type { ViewContext } from '../context.js'
 import { joined, muted, strong } from '../text.js'
 import type { Block, Step, Steps, Text } from '../view-model.js'
@@ -43,7 +44,8 @@ const mainsNote: Text = [strong('Mains voltage. Look and switch only, and open n
 /** Under which conditions the figures hold. */
 function measuringNote(context: ViewContext, tag: Tag, { points }: FaultLine): Text {
   const last = points.flatMap(({ reading }) => (reading.is === 'voltage' && reading.expected.status === 'computed' ? [{ sourceTag: reading.sourceTag, volts: reading.expected.input.sourceVoltageV }] : [])).at(-1)
-  const touch: Text = ['Look and switch first. Draw the fuse or switch the breaker off before you loosen a wire, and short nothing with the meter’s tips. ']
+  const starts = cautionsFor(context, { kinds: kindsOf(context, tag) }).some(({ key }) => key === 'rotating-machinery')
+  const touch: Text = [...(starts ? [strong('It can start at any moment: keep hands, hair and cords clear. ')] : []), 'Look and switch first. Draw the fuse or switch the breaker off before you loosen a wire, and short nothing with the meter’s tips. ']
   if (last === undefined || last.sourceTag === null) return touch
   const isPanel = context.lookup.equipment.get(last.sourceTag)?.kind === 'solar panel'
   return [
@@ -51,6 +53,8 @@ function measuringNote(context: ViewContext, tag: Tag, { points }: FaultLine): T
     isPanel ? ', in full sun.' : ' and all else on; where it gives less, they are less by as much.',
   ]
 }
+
+const kindsOf = ({ lookup }: ViewContext, tag: Tag): readonly string[] => { const item = lookup.equipment.get(tag); return item === undefined ? [] : [item.kind] }
 
 // --- the first question ----------------------------------------------------------------------------------------------
 /** Whether anything else is dead tells at which step to begin. */
@@ -193,7 +197,7 @@ function between(context: ViewContext, plus: CableEndRef | null, minus: CableEnd
   ]
 }
 
-export function expectText(context: ViewContext, itemTag: Tag, { what, tag, reading }: FaultPoint): Text {
+function expectText(context: ViewContext, itemTag: Tag, { what, tag, reading }: FaultPoint): Text {
   if (reading.is !== 'voltage') return []
   const { expected } = reading
   if (expected.status === 'not computed') return [muted(`how much to expect is not assessed: ${expected.reason}`)]

@@ -26,7 +26,7 @@ export function faultTracingPages(context: ViewContext): readonly Page[] {
     key: fixedPages.faultTracing,
     title: 'Fault tracing',
     kicker: null,
-    lead: ['Something is dead. Find it below: the first thing to look at stands beside it, and its own page has every step back to the source, with what to measure.'],
+    lead: ['Something is dead. Look it up under ', linkTo(fixedPages.find, 'Find by tag or name'), ', or find it below: the first thing to look at stands beside it, and its own page has every step back to the source, with what to measure.'],
     printed: [...before, ...printedSteps(context), ...after],
     trail: [],
     blocks: [...before, ...after],

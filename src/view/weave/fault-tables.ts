@@ -55,12 +55,15 @@ export const chargingTable = (context: ViewContext): Table => tableOf(
   },
 )
 
+/** As it is written on the device. */
+const milliamperes = (currentA: number): string => say('ratedMilliA', 1000 * currentA)
+
 /** Where the residual-current devices are, those built into breakers included. */
 export const residualDeviceTable = (context: ViewContext): Table => tableOf(context.results.commissioning.coverage.residualDevices.toSorted(byTag), {
   id: 'residual-devices', caption: 'Residual-current devices', empty: 'None is recorded.',
   columns: [
     { title: 'Device', width: 'text', cell: ({ tag }) => context.named(tag) },
-    { title: 'Trips', width: 'short', cell: ({ tripCurrent }) => (tripCurrent === null ? [notRecorded] : [`between ${say('currentMilliA', 1000 * tripCurrent.leastTripCurrentA)} and ${say('currentMilliA', 1000 * tripCurrent.mostTripCurrentA)}`]) },
+    { title: 'Trips', width: 'short', cell: ({ tripCurrent }) => (tripCurrent === null ? [notRecorded] : [`between ${milliamperes(tripCurrent.leastTripCurrentA)} and ${milliamperes(tripCurrent.mostTripCurrentA)}`]) },
     { title: 'Where', width: 'text', cell: ({ tag }) => thingPlace(context, tag) },
   ],
 })
