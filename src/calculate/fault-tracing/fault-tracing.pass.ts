@@ -16,9 +16,10 @@ export function faultTracingPass(vessel: Vessel, _basis: Basis, before: Before):
   return { byTag, notAssessed: gapsOf(byTag), findings: [] }
 }
 
-/** Of each point once, whatever hangs on it. */
+/** Under the thing whose steps lack a figure, each reason once. */
 function gapsOf(byTag: FaultTracingResults['byTag']): readonly Gap[] {
-  const gaps = [...byTag.values()].flat().flatMap(({ points }) => points.flatMap(({ tag, reading }): Gap[] =>
-    (reading.is === 'voltage' && reading.expected.status === 'not computed' ? [{ subjectTag: tag, reason: `no voltage to be expected there: ${reading.expected.reason}` }] : [])))
-  return [...new Map(gaps.map(gap => [`${gap.subjectTag}\n${gap.reason}`, gap])).values()]
+  return [...byTag].flatMap(([subjectTag, lines]) => {
+    const reasons = lines.flatMap(({ points }) => points.flatMap(({ reading }) => (reading.is === 'voltage' && reading.expected.status === 'not computed' ? [reading.expected.reason] : [])))
+    return [...new Set(reasons)].map(reason => ({ subjectTag, reason }))
+  })
 }

@@ -83,7 +83,7 @@ describe('what is not known is not assessed', () => {
   })
   it('and it is a gap', () => {
     const { notAssessed } = calculate(without, bases.iso).faultTracing
-    expect(notAssessed).toContainEqual({ subjectTag: 'E1', reason: expect.stringMatching(/^no voltage to be expected there: .*W5/) })
+    expect(notAssessed).toContainEqual({ subjectTag: 'E1', reason: expect.stringMatching(/^the voltage drop of A1\.1 is not known: .*W5/) })
     expect(calculate(boat(), bases.iso).faultTracing.notAssessed).toEqual([])
   })
 })
