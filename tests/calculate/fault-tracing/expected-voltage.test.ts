@@ -105,6 +105,19 @@ describe('other ways of supply', () => {
     expect(walkOf(inverter, 'E9')).toEqual(['item E9', 'device F10', 'source T3', 'device F5', 'device F1', 'battery G1'])
     expect(voltsOf(inverter, 'E9').map(value => typeof value === 'number' ? 'volts' : value)).toEqual(['mains', 'mains', 'mains', 'volts', 'volts', 'volts'])
   })
+  it('of two things in a circuit\u2019s way the nearer one first', () => {
+    const joined = boat({ equipment: [...boat().equipment, anEquipment({ tag: 'X7', kind: 'junction box' })], cables: [...boat().cables.filter(({ tag }) => tag !== 'W5'), cable('W5', 'Q5:2', 'X7', 't2', 1), cable('W9', 'X7', 'E1', 't2', 1)] })
+    expect(walkOf(joined, 'E1').slice(0, 4)).toEqual(['item E1', 'joint X7', 'switch Q5', 'device A1.1'])
+    // As before, 2 m beyond the switch: 1 m of them, 0.0572884 V, lies beyond the box.
+    expect(voltsOf(joined, 'E1')[1]).toBeCloseTo(atA1 - 0.2864421 - 0.0572884, 5)
+  })
+  it('of a.c. an owner measures nothing, however low', () => {
+    const low = boat({
+      equipment: [...boat().equipment, anEquipment({ tag: 'T3', kind: 'inverter', currentMaxA: 2, outputs: [anOutput({ terminal: 'ac', form: 'ac', nominalVoltageV: 24, frequencyHz: 50, ratedCurrentA: 4 })] }), load('E9', 1)],
+      circuits: [...boat().circuits, aCircuit({ tag: 'F10', fedFromTag: 'T3', fedFromTerminal: 'ac', loadTags: ['E9'] })], cables: [...boat().cables, cable('W10', 'F10', 'E9', 't1', 3)],
+    })
+    expect(voltsOf(low, 'E9')[0]).toBe('mains')
+  })
   it('d.c. above 50 V is as mains', () => {
     const high = boat({ batteries: [aBattery({ tag: 'G1', nominalVoltageV: 96 })] })
     expect(voltsOf(high, 'M1')).toEqual(['mains', 'mains', 'mains', 'mains'])
