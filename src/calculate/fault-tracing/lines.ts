@@ -43,7 +43,12 @@ export function faultLines(vessel: Vessel, before: Before): Lines {
     return first.what === 'network switch' ? byPort(first, tag, seen) : byBus(line, first.tag, tag, seen)
   }
 
-  const wayTags = (circuitTag: Tag, tag: Tag): readonly Tag[] => segmentsTo(feeding.byCircuit.get(circuitTag)?.segments ?? [], tag).map(({ cableTag }) => cableTag)
+  /** Cables from the device to the first thing that is a point of its own. */
+  function wayTags(circuitTag: Tag, tag: Tag): readonly Tag[] {
+    const way = segmentsTo(feeding.byCircuit.get(circuitTag)?.segments ?? [], tag)
+    const first = way.findIndex(({ farTag }) => passes(vessel, farTag))
+    return way.slice(0, first === -1 ? undefined : first + 1).map(({ cableTag }) => cableTag)
+  }
 
   /** The thing, and the switches and joints between it and the device, nearest to it first. */
   function wayTo(circuitTag: Tag, tag: Tag): readonly FaultPoint[] {

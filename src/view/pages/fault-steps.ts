@@ -67,7 +67,8 @@ function firstCheck(context: ViewContext, tag: Tag, { points }: FaultLine): read
     const dead = lost.filter(effect => effect.how === 'dead' && !seen.has(effect.tag))
     for (const effect of dead) seen.add(effect.tag)
     const named = dead.filter(effect => isNoticed(context, effect.tag)).map(effect => context.named(effect.tag))
-    if (named.length === 0) return
+    // What hangs on the circuit itself is dead with it, and tells nothing.
+    if (named.length === 0 || pointTag === tag) return
     const more = named.length - mostNamed
     entries.push({ label: `Step ${i + 1}`, value: [...joined(named.slice(0, mostNamed)), ...(more > 0 ? [` and ${more} more`] : []), named.length === 1 ? ' is dead too' : ' are dead too'] })
   })
@@ -134,7 +135,10 @@ function wordsOf(context: ViewContext, itemTag: Tag, point: FaultPoint): Words {
         : ['Switched on? Plug seated, dry, not green? A fuse of its own in its lead?'],
       there: isDistributionPoint(context.vessel, tag) ? ['it is fed; look at the circuits behind it.'] : ['it has its supply. Look at its data below; else the fault is in it.'],
     }
-    case 'switch': return { title: context.named(tag), look: ['Is it on? Contacts warm or loose?'], there: beyond }
+    case 'switch': return {
+      title: context.named(tag), there: beyond,
+      look: [context.lookup.equipment.get(tag)?.kind === 'float switch' ? 'Lift it by hand: does it run? Weed or dirt under the float?' : 'Is it on? Contacts warm or loose?'],
+    }
     case 'joint': return { title: context.named(tag), look: ['Loose, wet or green?'], there: beyond }
     case 'device': return deviceWords(context, point)
     case 'battery': return {
@@ -183,17 +187,17 @@ function restText(context: ViewContext, tag: Tag): Text {
 function measureText(context: ViewContext, itemTag: Tag, point: FaultPoint): Text | null {
   const { reading } = point
   if (reading.is !== 'voltage') return null
-  return [...between(context, reading.plus, reading.minus), ': ', ...expectText(context, itemTag, point), ...(point.what === 'device' && context.lookup.circuits.get(point.tag)?.protection != null ? ['; the same in front of it.'] : ['.'])]
+  return [...between(context, reading.plus, reading.minus, point.what === 'battery' ? 'post' : 'terminal near it'), ': ', ...expectText(context, itemTag, point), ...(point.what === 'device' && context.lookup.circuits.get(point.tag)?.protection != null ? ['; the same in front of it.'] : ['.'])]
 }
 
 export const labelInline = (context: ViewContext, { tag, end }: CableEndRef): Text => [{ is: 'tag', text: labelText(context.lookup.cables.get(tag)!, end) }]
 
 /** Between which conductors, by what their labels say. */
-function between(context: ViewContext, plus: CableEndRef | null, minus: CableEndRef | null): Text {
+function between(context: ViewContext, plus: CableEndRef | null, minus: CableEndRef | null, otherwise: string): Text {
   if (plus !== null && plus.tag === minus?.tag && plus.end === minus.end) return ['between + and − of ', ...labelInline(context, plus)]
   return [
-    'between + ', ...(plus === null ? ['terminal'] : labelInline(context, plus)),
-    ' and − ', ...(minus === null ? ['terminal near it'] : labelInline(context, minus)),
+    'between + ', ...(plus === null ? [otherwise] : labelInline(context, plus)),
+    ' and − ', ...(minus === null ? [otherwise] : labelInline(context, minus)),
   ]
 }
 

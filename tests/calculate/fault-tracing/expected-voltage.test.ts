@@ -68,6 +68,9 @@ describe('three circuits by hand', () => {
     const ends = linesOf(boat(), 'M1')[0]!.points.map(({ reading }) => (reading.is === 'voltage' ? [reading.plus, reading.minus].map(end => end && `${end.tag} ${end.end}`) : null))
     expect(ends).toEqual([['W7 to', 'W7 to'], ['W7 from', 'W7 from'], ['W1 from', 'W2 to'], ['W0 from', 'W2 to']])
   })
+  it('says which cable is suspect between two points', () => {
+    expect(linesOf(boat(), 'E1')[0]!.points.map(({ cableTags }) => cableTags)).toEqual([[], ['W5'], ['W4'], ['W3'], ['W1'], ['W0']])
+  })
   it('a circuit begins at its device, a panel at what feeds it', () => {
     expect(walkOf(boat(), 'A1.1')).toEqual(['device A1.1', 'device F2', 'device F1', 'battery G1'])
     expect(walkOf(boat(), 'A1')).toEqual(['item A1', 'device F2', 'device F1', 'battery G1'])

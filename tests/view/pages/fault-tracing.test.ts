@@ -56,7 +56,10 @@ describe('what does not work', () => {
   it('warns of what can start by itself', () => expect(plainText(stepsIn(deadBlocks(contextOf(boat({
     equipment: [anEquipment({ tag: 'M1', kind: 'windlass', currentMaxA: 50 })], circuits: [circuit('A1.1', ['M1'])], cables: cables('W1: A1.1 > M1'),
   })), 'M1'))[0]!.note!)).toMatch(/^It can start at any moment/))
-  it('of a circuit and of a panel too', () => {
+  it('of a circuit and of a panel too, without what hangs on it', () => {
+    expect(deadBlocks(context, 'A1.2').map(({ is }) => is)).toEqual(['heading', 'facts', 'steps'])
+    const [, first] = deadBlocks(context, 'A1.2')
+    expect(first?.is === 'facts' && first.entries.map(({ label, value }) => `${label}: ${plainText(value)}`)).toEqual(['Step 1: only A1.2 is dead', 'Step 2: G2 Bilge pump is dead too'])
     expect(plainText(stepsIn(deadBlocks(context, 'A1.2'))[0]!.steps[0]!.title)).toMatch(/^A1\.2/)
     expect(stepsIn(deadBlocks(context, 'A1'))[0]!.steps.length).toBe(5)
   })
