@@ -23,6 +23,7 @@ import { methods as conductorMethods } from './conductors/index.js'
 import { protectionPass } from './conductors/protection.pass.js'
 import { voltageDropPass } from './conductors/voltage-drop.pass.js'
 import { methods as dependencyMethods, dependencyPass } from './dependency/index.js'
+import { faultTracingPass, methods as faultTracingMethods } from './fault-tracing/index.js'
 import { methods as energyMethods, energyPass } from './energy/index.js'
 import { feedingPass, methods as feedingMethods } from './feeding/index.js'
 import type { AnyMethod } from './method.js'
@@ -36,7 +37,7 @@ import { methods as wirewayMethods, routingPass } from './wireways/index.js'
 /** Every calculation there is, from the lists of the domains: the methods chapter and the tests are made from it. */
 export const methods: readonly AnyMethod[] = [
   ...wirewayMethods, ...sourcesMethods, ...feedingMethods, ...conductorMethods, ...protectiveDevicesMethods, ...acSupplyMethods,
-  ...energyMethods, ...dependencyMethods, ...reserveMethods, ...commissioningMethods,
+  ...energyMethods, ...dependencyMethods, ...faultTracingMethods, ...reserveMethods, ...commissioningMethods,
   ...canBusMethods, ...serialMethods, ...ethernetMethods, ...radioMethods, ...placementMethods, ...identifiersMethods, ...configurationMethods,
   ...locationMethods, ...emergencyMethods, ...maintenanceMethods, ...cableBillMethods, ...labelsMethods, ...completenessMethods,
 ]
@@ -66,6 +67,7 @@ export function calculate(vessel: Vessel, basis: Basis, occasion: Occasion = noO
     configuration: configurationPass(vessel, basis, upstream),
   }
   const commissioning = commissioningPass(vessel, basis, { ...upstream, canBus: electronics.canBus, radio: electronics.radio })
+  const faultTracing = faultTracingPass(vessel, basis, { ...upstream, dependency, canBus: electronics.canBus })
   const handover = {
     location: locationPass(vessel, basis),
     emergency: emergencyPass(vessel, basis, upstream),
@@ -74,7 +76,7 @@ export function calculate(vessel: Vessel, basis: Basis, occasion: Occasion = noO
     labels: labelsPass(vessel, basis, upstream),
     completeness: completenessPass(vessel, basis, { ...upstream, acSupply, commissioning, configuration: electronics.configuration }),
   }
-  const onwards = { protectiveDevices, acSupply, energy, dependency, reserve, commissioning, ...electronics, ...handover }
+  const onwards = { protectiveDevices, acSupply, energy, dependency, faultTracing, reserve, commissioning, ...electronics, ...handover }
   const findings = [routing, sources, feeding, currentCarryingCapacity, voltageDrop, protection, ...Object.values(onwards)].flatMap(results => results.findings)
   return { ...upstream, ...onwards, findings }
 }

@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url'
 import { parse } from 'yaml'
 import { z } from 'zod'
 import type { Caution, Content, ContentPage, SignalWord } from '../model/content.js'
+import { cautionPages, hazards } from '../references/caution-words.js'
 import { isEquipmentKind } from '../references/equipment-kinds.js'
 import { emergencyTasks, ownerTasks, procedurePlaces } from '../references/procedure-places.js'
 import { systemKinds } from '../references/system-kinds.js'
@@ -22,9 +23,13 @@ const operatingMatter = pageMatter.extend({ kinds: kindsMatter })
 const cautionMatter = z.strictObject({
   signal: z.enum(signalWords),
   title: z.string().min(1),
+  hazard: z.enum(hazards),
+  'on-every-boat': z.boolean().default(false),
   'equipment-kinds': kindsMatter,
+  needs: kindsMatter.default([]),
   systems: z.array(z.enum(systemKinds)).default([]),
   tasks: z.array(z.enum(procedurePlaces)).default([]),
+  pages: z.array(z.enum(cautionPages)).default([]),
 })
 
 export async function readContent(folder: string = contentFolder): Promise<Content> {
@@ -40,7 +45,8 @@ export async function readContent(folder: string = contentFolder): Promise<Conte
   return {
     pages: new Map(pages.map(({ name, matter, markdown }): [string, ContentPage] => [name, { title: matter.title, markdown }])),
     cautions: cautions.map(({ name, matter, markdown }): Caution => ({
-      key: keyOf(name), signal: matter.signal, title: matter.title, markdown, equipmentKinds: matter['equipment-kinds'], systems: matter.systems, tasks: matter.tasks,
+      key: keyOf(name), signal: matter.signal, title: matter.title, markdown, hazard: matter.hazard, equipmentKinds: matter['equipment-kinds'], needs: matter.needs, onEveryBoat: matter['on-every-boat'],
+      systems: matter.systems, tasks: matter.tasks, pages: matter.pages,
     })),
     emergency: byName(emergencyTasks, emergency),
     owner: byName(ownerTasks, owner),

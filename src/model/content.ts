@@ -1,5 +1,6 @@
 /** The manual's general text, the same for every vessel: files of `content/`. */
 import type { EmergencyTask, OwnerTask, ProcedurePlace } from '../references/procedure-places.js'
+import type { CautionPage, Hazard } from '../references/caution-words.js'
 import type { SystemKind } from '../references/system-kinds.js'
 import type { LabelSize, TaskFacts } from './vessel.js'
 
@@ -30,11 +31,18 @@ export interface Caution {
   readonly signal: SignalWord
   readonly title: string
   readonly markdown: string
-  /** Keys of equipment's kinds it belongs to; all three empty: it stands for the whole installation. */
+  readonly hazard: Hazard
+  /** Keys of equipment's kinds it belongs to; kinds and systems both empty: it stands for the whole installation. */
   readonly equipmentKinds: readonly string[]
   readonly systems: readonly SystemKind[]
+  /** It holds though nothing that it names is recorded. */
+  readonly onEveryBoat: boolean
+  /** Kinds of which one must be on board for it to hold; empty: none. */
+  readonly needs: readonly string[]
   /** Pages of emergency and owner's tasks that show it. */
   readonly tasks: readonly ProcedurePlace[]
+  /** Pages of work that show it. */
+  readonly pages: readonly CautionPage[]
 }
 
 /** A task of maintenance for every item of some kinds. */

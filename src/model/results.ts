@@ -7,6 +7,7 @@ import type { Quantities } from '../units/quantity.js'
 import type { AcSupplyResults } from './results/ac-supply.js'
 import type { CommissioningResults } from './results/commissioning.js'
 import type { DependencyResults } from './results/dependency.js'
+import type { FaultTracingResults } from './results/fault-tracing.js'
 import type { EnergyResults } from './results/energy.js'
 import type { ProtectiveDevicesResults } from './results/protective-devices.js'
 import type { ReserveResults } from './results/reserve.js'
@@ -57,6 +58,7 @@ export interface Results {
   readonly acSupply: AcSupplyResults
   readonly energy: EnergyResults
   readonly dependency: DependencyResults
+  readonly faultTracing: FaultTracingResults
   readonly reserve: ReserveResults
   readonly commissioning: CommissioningResults
   readonly canBus: CanBusResults

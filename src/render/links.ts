@@ -23,7 +23,12 @@ export const sitePlace = (key: PageKey): Place => ({
 
 export const printedPlace = (key: PageKey): Place => ({ printed: true, root: '', prefix: `${anchorOf(key)}--`, heading: 'h3' })
 
-export const hrefOf = (key: PageKey, place: Place): string => (place.printed ? `#${anchorOf(key)}` : place.root + pathOf(key))
+/** `equipment/p1#does-not-work` leads to a part of that page. */
+export function hrefOf(to: PageKey, place: Place): string {
+  const [key = '', part] = to.split('#')
+  if (place.printed) return `#${part === undefined ? anchorOf(key) : printedPlace(key).prefix + part}`
+  return place.root + pathOf(key) + (part === undefined ? '' : `#${part}`)
+}
 
 /** From a page of the site to a file of the record, which lies beside the site in the pack. */
 export const recordHref = (file: string, place: Place): string => `${place.root}../record/source/${file.split('/').map(encodeURIComponent).join('/')}`

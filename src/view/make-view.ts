@@ -47,6 +47,7 @@ import { identifierPages } from './pages/record/identifiers.view.js'
 import { safetyPages } from './pages/safety.view.js'
 import { spareCapacityPage } from './pages/spare-capacity.view.js'
 import { electricalPage, findPage, homePage, vesselPage } from './pages/vessel.view.js'
+import { withCautions } from './caution-pages.js'
 import { files } from './files.js'
 import { navigation } from './navigation.js'
 import { schedules } from './schedules.js'
@@ -127,7 +128,7 @@ function makePages(context: ViewContext): readonly Page[] {
     ...findingKindPages(context),
   ]
   const all = [...pages, ...completenessPages(context, pages)]
-  return [homePage(context, new Set(all.map(({ key }) => key))), ...all]
+  return [homePage(context, new Set(all.map(({ key }) => key))), ...withCautions(context, all)]
 }
 
 const byAbout = (diagrams: readonly Diagram[]): ReadonlyMap<Tag | null, readonly Diagram[]> => grouped(diagrams, ({ about }) => [about])

@@ -93,6 +93,7 @@ export interface Chapter {
 }
 
 // --- text ------------------------------------------------------------------------------------------------------------
+/** `to`: a page, or a part of one by its anchor: `safety#live-working`. */
 export interface Link { readonly text: string; readonly to: PageKey }
 /** `tag`: a designation, set in the label face. `level`: how a verdict is coloured; the word itself always says it too. */
 export type Inline =
@@ -129,6 +130,7 @@ export type Block =
   | Spoken
   | LegendCards
   | Picture
+  | Steps
 
 export interface Paragraph { readonly is: 'paragraph'; readonly text: Text }
 
@@ -186,7 +188,8 @@ export interface Drawing {
   readonly description: Text
 }
 
-export interface Callout { readonly is: 'callout'; readonly signal: SignalWord; readonly title: string; readonly markdown: string }
+/** `anchor`: where links to it lead. */
+export interface Callout { readonly is: 'callout'; readonly signal: SignalWord; readonly title: string; readonly markdown: string; readonly anchor?: string }
 
 /** A calculation as it can be redone by hand: formula, every input with symbol and value, result, limit, source. */
 export interface Working {
@@ -264,6 +267,21 @@ export interface PictureMark {
   readonly to: PageKey | null
   /** One that the page is about. */
   readonly meant: boolean
+}
+/** What to do one after the other. Each step says where, what to do there, and what the outcome means. */
+export interface Steps {
+  readonly is: 'steps'
+  readonly id: string
+  readonly caption: string
+  /** Said before the first. */
+  readonly note: Text | null
+  readonly steps: readonly Step[]
+}
+export interface Step {
+  readonly number: string
+  readonly title: Text
+  readonly where: Text | null
+  readonly lines: readonly { readonly label: string; readonly text: Text }[]
 }
 
 // --- schedules -------------------------------------------------------------------------------------------------------

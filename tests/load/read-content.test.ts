@@ -16,6 +16,7 @@ describe('the manual’s own text', () => {
     pieces = [
       ...[...content.pages].map(([key, { title, markdown }]) => ({ where: key, title, markdown })),
       ...content.cautions.map(({ key, title, markdown }) => ({ where: `cautions/${key}`, title, markdown })),
+      ...content.faultTrees.map(({ key, title, markdown }) => ({ where: `fault-trees/${key}`, title, markdown })),
     ]
   })
 
@@ -50,16 +51,26 @@ describe('the manual’s own text', () => {
     expect(explained).toEqual(['DANGER', 'WARNING', 'CAUTION', 'NOTICE'])
   })
 
+  // ANSI Z535.4 and ISO 3864-2 as tabled in published summaries: what is said of each word.
+  it.each([
+    ['DANGER', /will.*kill or seriously injure.*most extreme/], ['WARNING', /could.*kill or seriously injure/], ['CAUTION', /could.*minor or moderate injury/], ['NOTICE', /[Nn]o injury/],
+  ])('%s means what the standards say', (word, meaning) => {
+    const [, explained = ''] = new RegExp(`^\\| ${word} \\| (.*) \\|$`, 'm').exec(content.pages.get('safety')!.markdown) ?? []
+    expect(explained).toMatch(meaning)
+    if (word !== 'DANGER') expect(explained).not.toMatch(/\bwill\b/)
+  })
+
   // ANSI Z535: the word follows the worst credible outcome. What can kill is never below WARNING; without injury it is a NOTICE.
   it.each([
     ['shore-power-and-mains', 'WARNING'], ['battery-gas', 'WARNING'], ['fuse-ratings', 'WARNING'], ['hot-surfaces', 'CAUTION'],
-    ['isolator-under-charge', 'NOTICE'],
+    ['isolator-under-charge', 'NOTICE'], ['cooking-gas', 'WARNING'], ['fuel', 'WARNING'], ['carbon-monoxide', 'WARNING'], ['working-aloft', 'WARNING'],
+    ['magnets-and-pacemakers', 'WARNING'], ['lifting-heavy-things', 'WARNING'], ['welding-and-insulation-tests', 'NOTICE'],
   ])('%s is a %s', (key, signal) => {
     expect(content.cautions.find(caution => caution.key === key)?.signal).toBe(signal)
   })
 
-  it('says where each caution comes from', () => {
-    for (const { key, markdown } of content.cautions) expect(markdown, key).toMatch(/\n\*Source: [^*]+\.\*$/)
+  it('says where each caution and each text on faults comes from', () => {
+    for (const { key, markdown } of [...content.cautions, ...content.faultTrees]) expect(markdown, key).toMatch(/\n\*Source: [^*]+\.\*$/)
   })
 
   it('reads well aloud: no sentence is long', () => {
@@ -81,7 +92,7 @@ describe('the manual’s own text', () => {
 })
 
 const mayBeNamed = new Set([
-  'IEC', 'ISO', 'ANSI', 'Z535', 'NMEA', 'IEEE', 'PoE', 'CFR', 'ABYC', 'E-11', 'COLREG', 'Directive', 'EU', 'Ethernet', 'CAN',
+  'IEC', 'ISO', 'ANSI', 'Z535', 'NMEA', 'IEEE', 'PoE', 'CFR', 'ABYC', 'E-11', 'A', 'A-1', 'A-28', 'Ah', 'COLREG', 'Directive', 'EU', 'Ethernet', 'CAN',
   'AIS', 'VHF', 'DSC', 'GNSS', 'MMSI', 'MID', 'PGN', 'VSWR', 'EIRP', 'GM', 'Bd', 'MHz', 'EPIRB', 'PLB', 'SART', 'AIS-SART', 'ITU', 'Radio', 'Regulations', 'LEN', 'AWG', 'American', 'AIC', 'RCD', 'ELCI', 'GFCI', 'CIN', 'HIN', 'Source',
   'DANGER', 'WARNING', 'CAUTION', 'NOTICE', 'W', 'V', 'Findings', 'Kinds', 'Not', 'Calculations', 'Find', 'Fault', 'Mains', 'Safety', 'A1', 'P1', 'As', 'It', 'I',
   'B', 'E', 'F', 'G', 'K', 'M', 'P', 'Q', 'T', 'X',
@@ -102,7 +113,7 @@ describe('a broken content file', () => {
   beforeAll(async () => { folder = await mkdtemp(join(tmpdir(), 'content-')) })
   afterAll(async () => { await rm(folder, { recursive: true }) })
 
-  const sound = '---\nsignal: NOTICE\ntitle: A title\nequipment-kinds: []\n---\nText.\n'
+  const sound = '---\nsignal: NOTICE\ntitle: A title\nhazard: water\nequipment-kinds: []\n---\nText.\n'
   async function readWith(file: string, text: string): Promise<Content> {
     const home = await mkdtemp(join(folder, 'case-'))
     await mkdir(join(home, 'cautions'))
@@ -113,10 +124,11 @@ describe('a broken content file', () => {
   }
 
   it('is what the other cases differ from', async () => {
+    const rest = { hazard: 'water', onEveryBoat: false, needs: [], systems: [], tasks: [], pages: [] }
     const content = await readWith('cautions/01-first.md', sound.replace('[]', '[display, battery]'))
     expect(content.cautions).toEqual([
-      { key: 'first', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: ['display', 'battery'], systems: [], tasks: [] },
-      { key: 'sound', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: [], systems: [], tasks: [] },
+      { key: 'first', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: ['display', 'battery'], ...rest },
+      { key: 'sound', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: [], ...rest },
     ])
     expect(content.pages.get('page')).toEqual({ title: 'A page', markdown: 'Text.' })
   })
@@ -127,6 +139,7 @@ describe('a broken content file', () => {
     ['no title', 'page.md', '---\nheading: A page\n---\nText.', /page\.md: .*title/s],
     ['YAML that does not parse', 'page.md', '---\ntitle: [\n---\nText.', /page\.md: /],
     ['a signal word that is none', 'cautions/01-odd.md', sound.replace('NOTICE', 'BEWARE'), /01-odd\.md: .*signal/s],
+    ['a hazard that is none', 'cautions/01-odd.md', sound.replace('water', 'ghosts'), /01-odd\.md: .*hazard/s],
     ['an unknown kind of equipment', 'cautions/01-odd.md', sound.replace('[]', '[teapot]'), /01-odd\.md: .*no kind of equipment/s],
     ['a caution without its number', 'cautions/odd.md', sound, /odd\.md: .*two digits/],
   ])('with %s throws with its name', async (_, file, text, message) => {

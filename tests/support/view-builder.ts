@@ -36,6 +36,7 @@ export const everyBlock: readonly Block[] = [
   },
   { is: 'spoken', id: 'spoken', caption: 'Say', lines: [{ say: ['MAYDAY'], blank: null }, { say: ['MY POSITION IS'], blank: 'latitude and longitude' }] },
   { is: 'legends', empty: '', cards: [{ tag: 'A1', name: 'Panel', part: '1 of 2', wayTitle: 'Way', mains: 'Mains voltage: contact kills.', rows: [{ way: '1', name: 'Radio', rating: 'fuse 10 A', feeds: 'T1', spare: false, unprotected: false }, { way: '2', name: 'spare', rating: '', feeds: '', spare: true, unprotected: false }] }] },
+  { is: 'steps', id: 'steps', caption: 'P1 does not work', note: ['Look first.'], steps: [{ number: '1', title: ['At ', { is: 'link', tag: true, text: 'P1', to: 'equipment/p1' }], where: ['Helm'], lines: [{ label: 'Measure', text: ['11.5 V'] }] }] },
   { is: 'cards', cards: [{ title: 'A card', to: 'equipment/p1', text: ['Text.'] }] },
 ]
 

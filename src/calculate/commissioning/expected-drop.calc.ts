@@ -11,8 +11,8 @@ export type ExpectedDropOutput = Readonly<{ leastDropV: number; mostDropV: numbe
 
 /** Shares of the calculated drop, and the least that a comparison of two readings can tell apart. */
 const shareBelow = 0.35
-const shareAbove = 0.25
-const leastToleranceV = 0.1
+export const shareAbove = 0.25
+export const leastToleranceV = 0.1
 
 /**
  * Voltage drop that a meter should show at the current that flows while it is read.

@@ -15,7 +15,7 @@ import { protectionBlocks } from './ac-supply-protection.js'
 import { stateText } from './ac-supply-state.js'
 import { foundBlocks } from './found-blocks.js'
 import { protectionText } from './circuit-parts.js'
-import { calloutOf } from './safety.view.js'
+import { cautionBlocks } from '../cautions.js'
 
 export function acSupplyPages(context: ViewContext): readonly Page[] {
   const { sources } = context.results.acSupply
@@ -27,7 +27,7 @@ export function acSupplyPages(context: ViewContext): readonly Page[] {
     printed: null,
     trail: [],
     blocks: sources.length === 0 ? silentBlocks(context) : [
-      ...cautionBlocks(context),
+      ...cautions(context),
       sourceTable(context, sources),
       ...switchingBlocks(context),
       ...(sources.some(({ shore }) => shore !== null) ? connectingBlocks : []),
@@ -53,11 +53,10 @@ const hasAcCables = ({ cables, cableTypes }: ViewContext['vessel']): boolean => 
 
 /** Without a source on record there may still be mains voltage, and then its cautions hold. */
 const silentBlocks = (context: ViewContext): readonly Block[] =>
-  (hasAcCables(context.vessel) || context.results.acSupply.notAssessed.length > 0 ? [...cautionBlocks(context), ...found(context)] : [])
+  (hasAcCables(context.vessel) || context.results.acSupply.notAssessed.length > 0 ? [...cautions(context), ...found(context)] : [])
 
 /** Those that say how to make mains voltage dead; how to connect shore power the page says itself. */
-const cautionKeys = ['mains-voltage', 'stored-charge']
-const cautionBlocks = ({ content }: ViewContext): readonly Block[] => content.cautions.filter(({ key }) => cautionKeys.includes(key)).map(calloutOf)
+const cautions = (context: ViewContext): readonly Block[] => cautionBlocks(context, { pages: ['mains'] })
 
 // --- sources and switching -------------------------------------------------------------------------------------------
 const sourceTable = (context: ViewContext, sources: readonly AcSource[]): Table => tableOf(sources.toSorted(byTag), {

@@ -5,7 +5,6 @@ import { equipmentKinds } from '../../references/equipment-kinds.js'
 import { say, sayBoth } from '../../units/format.js'
 import { assessCircuit, circuitVerdict, verdictMark } from '../assessment.js'
 import { cablesTable } from './cables.view.js'
-import { calloutOf } from './safety.view.js'
 import { legendTable } from './circuits.view.js'
 import { circuitPlace, protectionText } from './circuit-parts.js'
 import type { ViewContext } from '../context.js'
@@ -15,6 +14,7 @@ import { radioFacts } from './radio/item-facts.js'
 import { batteryFacts, networkPowerFacts, sourceFacts } from './source-facts.js'
 import { deadBlocks, lossBlocks } from './fault-blocks.js'
 import { findingCards } from '../finding-cards.js'
+import { cautionBlocks, cautionKindsOf } from '../cautions.js'
 import { fixedPages } from '../site-map.js'
 import { photographBlocks, whereItIs } from './location/location-blocks.js'
 import { positionWords } from './location/position-words.js'
@@ -68,10 +68,9 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
   const fed = lookup.circuitsFedFrom.get(item.tag) ?? []
   const cables = lookup.cablesAt.get(item.tag) ?? []
   const findings = context.findingsBySubject.get(item.tag) ?? []
-  const cautionKinds = 'kind' in item ? [item.kind] : 'chemistry' in item ? batteryCautionKinds(item) : ['busbar']
   const blocks: readonly (Block | null)[] = [
     whereFacts(context, item, circuits),
-    ...context.content.cautions.filter(({ equipmentKinds: kinds }) => cautionKinds.some(kind => kinds.includes(kind))).map(calloutOf),
+    ...cautionBlocks(context, { kinds: cautionKindsOf(item) }),
     ...deadBlocks(context, item.tag),
     ...lossBlocks(context, item.tag),
     ...whereItIs(context, item.tag),
@@ -96,10 +95,6 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
     blocks: blocks.filter(block => block !== null),
   }
 }
-
-/** What holds for every battery, and for its chemistry; for both where that is not recorded. */
-const batteryCautionKinds = ({ chemistry }: Battery): readonly string[] =>
-  ['battery', ...(chemistry === 'lfp' ? [] : ['lead-acid battery']), ...(chemistry === 'lfp' || chemistry === null ? ['lithium battery'] : [])]
 
 /** On paper an entry of a few lines: what, where, fuse, cables, neighbours. */
 function printedEntry(context: ViewContext, item: Equipment | Battery | Busbar, circuits: readonly Circuit[]): readonly Block[] {

@@ -6,38 +6,52 @@ import { safetyServiceOf } from '../../references/safety-services.js'
 import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
 import { compareTags, tableOf } from '../tables.js'
-import { counted, muted } from '../text.js'
-import type { Page, Table } from '../view-model.js'
+import { counted, joined, linkTo, muted } from '../text.js'
+import type { Block, Page, Table, Text } from '../view-model.js'
 import { protectionText } from './circuit-parts.js'
 import { thingPlace } from './fault-words.js'
 import { deviceTables, moduleTables, networkTable } from './fault-losses.js'
+import { printedSteps } from './fault-printed.js'
 import { serviceTables, servicesTable } from './fault-services.js'
+import { treeAddress, treesHere } from './fault-tree-links.js'
 
 export function faultTracingPages(context: ViewContext): readonly Page[] {
+  const before: readonly Block[] = [{ is: 'markdown', source: howTo }, treeCards(context)]
+  const after: readonly Block[] = [
+    { is: 'heading', text: 'What does not work?', anchor: 'does-not-work' },
+    ...lookUp(context),
+    ...lossesBlocks(context),
+  ]
   return [{
     key: fixedPages.faultTracing,
     title: 'Fault tracing',
     kicker: null,
-    lead: ['Something is dead. Find it below: the first thing to look at stands beside it, and its own page has the whole way back to the source.'],
-    printed: null,
+    lead: ['Something is dead. Look it up under ', linkTo(fixedPages.find, 'Find by tag or name'), ', or find it below: the first thing to look at stands beside it, and its own page has every step back to the source, with what to measure.'],
+    printed: [...before, ...printedSteps(context), ...after],
     trail: [],
-    blocks: [
-      { is: 'markdown', source: howTo },
-      ...lookUp(context),
-      { is: 'heading', text: 'Single points behind safety services', anchor: 'single-points' },
-      { is: 'paragraph', text: [servicesWords] },
-      servicesTable(context),
-      ...serviceTables(context),
-      { is: 'heading', text: 'If this trips, this is what you lose', anchor: 'if-this-trips' },
-      ...deviceTables(context),
-      { is: 'heading', text: 'When a module or a network is lost', anchor: 'networks-lost' },
-      networkTable(context),
-      ...moduleTables(context),
-      { is: 'heading', text: 'What was not followed', anchor: 'not-followed' },
-      { is: 'paragraph', text: [limitsWords] },
-      gapsTable(context),
-    ],
+    blocks: [...before, ...after],
   }]
+}
+
+const treeCards = (context: ViewContext): Block => ({
+  is: 'cards', cards: treesHere(context).map(({ key, title }) => ({ title, to: treeAddress(key), text: [] })),
+})
+
+function lossesBlocks(context: ViewContext): readonly Block[] {
+  return [
+    { is: 'heading', text: 'Single points behind safety services', anchor: 'single-points' },
+    { is: 'paragraph', text: [servicesWords] },
+    servicesTable(context),
+    ...serviceTables(context),
+    { is: 'heading', text: 'If this trips, this is what you lose', anchor: 'if-this-trips' },
+    ...deviceTables(context),
+    { is: 'heading', text: 'When a module or a network is lost', anchor: 'networks-lost' },
+    networkTable(context),
+    ...moduleTables(context),
+    { is: 'heading', text: 'What was not followed', anchor: 'not-followed' },
+    { is: 'paragraph', text: [limitsWords] },
+    gapsTable(context),
+  ]
 }
 
 const howTo = `1. **Is it one thing or many?** If several are dead, look for what they share: the panel, its feeder, the isolator, the battery.
@@ -77,14 +91,20 @@ function lookUpTable(context: ViewContext, id: string, caption: string, rows: re
     caption,
     empty: '',
     columns: [
-      { title: 'Item', width: 'text', cell: ({ item }) => [item.name, ' ', context.tag(item.tag)] },
-      { title: 'Look first at', width: 'text', cell: ({ first, by }) => {
+      { title: 'Item', width: 'text', cell: ({ item }) => [linkTo(`${context.addressOf(item.tag)!}#does-not-work`, item.name), ' ', context.tag(item.tag)] },
+      { title: 'Look first at', width: 'text', cell: ({ item, first, by }) => {
         const circuit = context.lookup.circuits.get(first)
-        return [...(circuit === undefined ? context.named(first) : [context.tag(first), ` ${protectionText(circuit)}`]), ...(by === null ? [] : [muted(', through '), context.tag(by)])]
+        return [...(circuit === undefined ? context.named(first) : [context.tag(first), ` ${protectionText(circuit)}`]), ...(by === null ? [] : [muted(', through '), context.tag(by)]), ...thenText(context, item.tag, first)]
       } },
       { title: 'Where', width: 'text', cell: ({ first }) => thingPlace(context, first, { withAccess: false }) },
     ],
   })]
+}
+
+/** Devices further up, in the order of a walk. */
+function thenText(context: ViewContext, itemTag: Tag, first: Tag): Text {
+  const devices = (context.results.faultTracing.byTag.get(itemTag)?.[0]?.points ?? []).filter(({ what, tag }) => what === 'device' && tag !== first)
+  return devices.length === 0 ? [] : [muted(', then '), ...joined(devices.map(({ tag }) => [context.tag(tag)]))]
 }
 
 /** The nearest device, of what lives on a bus the device that feeds the bus; else the switch or the partner it lives on. */

@@ -93,7 +93,7 @@ function calculationsOf({ results, lookup }: Pick<ViewContext, 'results' | 'look
   ]
 }
 
-interface Domain extends Omit<Calculation, 'gaps' | 'subjectCount'> { readonly of: 'protectiveDevices' | 'acSupply' | 'energy' | 'dependency' | 'reserve' | 'commissioning' | 'canBus' | 'serial' | 'ethernet' | 'radio' | 'placement' | 'identifiers' | 'configuration'
+interface Domain extends Omit<Calculation, 'gaps' | 'subjectCount'> { readonly of: 'protectiveDevices' | 'acSupply' | 'energy' | 'dependency' | 'faultTracing' | 'reserve' | 'commissioning' | 'canBus' | 'serial' | 'ethernet' | 'radio' | 'placement' | 'identifiers' | 'configuration'
     | 'location' | 'emergency' | 'maintenance' | 'cableBill' | 'labels' | 'completeness' }
 
 /** Those that list themselves what they could not assess. */
@@ -108,6 +108,7 @@ const domains: readonly Domain[] = [
   },
   { of: 'energy', id: 'energy', title: 'Load analysis and energy', subject: 'thing', needs: 'Record chemistry and capacity of the batteries, the current of loads and sources, and the operating modes with their duties.' },
   { of: 'dependency', id: 'dependency', title: 'Dependency', subject: 'thing', needs: 'Record what feeds the thing, the network that it is on, and what it needs data from.' },
+  { of: 'faultTracing', id: 'fault-tracing', title: 'Voltage to be expected when tracing a fault', subject: 'thing', needs: 'It follows when the voltage drop of the circuit, or the supply of the CAN bus, can be calculated by resistance: record lengths, sizes and insulation of the cables.' },
   { of: 'reserve', id: 'reserve', title: 'Reserve', subject: 'thing', needs: 'Record ways and ratings of panels and busbars, and what is missing for the design current of the feeders.' },
   { of: 'commissioning', id: 'commissioning', title: 'Measured against calculated', subject: 'thing', needs: 'It follows when what was measured can be calculated.' },
   { of: 'canBus', id: 'can-bus', title: 'CAN buses', subject: 'thing', needs: 'Record the backbone with its cables and their kind, the load equivalency number of each device, and what it sends.' },

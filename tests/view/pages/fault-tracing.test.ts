@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { deadBlocks, lossBlocks } from '../../../src/view/pages/fault-blocks.js'
 import { faultTracingPages } from '../../../src/view/pages/fault-tracing.view.js'
 import { plainText } from '../../../src/view/tables.js'
-import type { Block, Table } from '../../../src/view/view-model.js'
+import type { Block, Steps, Table } from '../../../src/view/view-model.js'
 import { aCircuit, anEquipment, anOutput, aPanel, aProtection, aZone } from '../../support/vessel-builder.js'
 import { boat, cables, circuit } from '../../calculate/feeding/support.js'
 import { cellsOf, contextOf, tableIn, tablesOf, wordsOn } from './support.js'
@@ -22,16 +22,46 @@ const vessel = boat({
 const context = contextOf(vessel)
 const [page] = faultTracingPages(context)
 const rowsOf = (blocks: readonly Block[]) => cellsOf(blocks[0] as Table)
+const stepsIn = (blocks: readonly Block[]): readonly Steps[] => blocks.filter(block => block.is === 'steps')
 
-describe('where to look', () => {
-  it('names device, place and access, then each thing back to the battery, then what can be closed', () => {
-    const rows = rowsOf(deadBlocks(context, 'G2'))
-    expect(rows.map(([at]) => at)).toEqual([
-      '1. A1.1 Circuit A1.1', '2. A1 Helm module', '3. F2 Circuit F2', '4. X1 Busbar X1', '5. F1 Circuit F1', '6. Q1 Equipment Q1', '7. G1 Battery G1',
-      '8. F9 Circuit F9 (normally off: another way to feed it)',
+describe('what does not work', () => {
+  const blocks = deadBlocks(context, 'G2')
+  const [steps] = stepsIn(blocks)
+  it('asks first what else is dead, then walks from the thing to the battery', () => {
+    expect(blocks.map(({ is }) => is)).toEqual(['heading', 'facts', 'steps', 'paragraph'])
+    expect(steps!.steps.map(({ number, title }) => `${number} ${plainText(title)}`)).toEqual([
+      '1 At G2 Bilge pump itself', '2 A1.1 Circuit A1.1, blade fuse 5\u00A0A', '3 F2 Circuit F2, no protection recorded', '4 F1 Circuit F1, no protection recorded', '5 Q1 Equipment Q1', '6 G1 Battery G1',
     ])
-    expect(rows[0]![1]).toBe('A1 way 1, Helm (left) (access: two screws)')
-    expect(rows[0]![2]).toBe('blade fuse 5 A: tripped, blown or off? Cable W1')
+  })
+  it('says how to get to a space once', () => {
+    expect(plainText(steps!.steps[1]!.where!)).toBe('A1 way 1, Helm (left) (access: two screws)')
+  })
+  it('tells by what else is dead where to begin', () => {
+    const [, first] = blocks
+    expect(first?.is === 'facts' && first.entries.map(({ label, value }) => `${label}: ${plainText(value)}`)).toEqual(['Step 1: only G2 is dead', 'Step 3: E1 Lamp is dead too'])
+  })
+  it('names the label to measure at, and says that no figure is assessed where the cable is not known', () => {
+    const [, device] = steps!.steps
+    expect(device!.lines.map(({ label, text }) => `${label}: ${plainText(text)}`)).toEqual([
+      'Look: Is the channel on, and does the display say why not?',
+      expect.stringMatching(/^Measure: between \+ and − of W1 A1\.1 \/ G2: how much to expect is not assessed: .*; the same in front of it\.$/),
+      'There: behind it: the fault lies further on, in W1. Only in front of it: it is open, or bad.',
+      'Not there: on neither side: go on.',
+    ])
+  })
+  it('offers what can be closed', () => {
+    const last = blocks.at(-1)
+    expect(last?.is === 'paragraph' && plainText(last.text)).toMatch(/^Another way to feed it: close F9\. Find the fault first/)
+  })
+  it('warns of what can start by itself', () => expect(plainText(stepsIn(deadBlocks(contextOf(boat({
+    equipment: [anEquipment({ tag: 'M1', kind: 'windlass', currentMaxA: 50 })], circuits: [circuit('A1.1', ['M1'])], cables: cables('W1: A1.1 > M1'),
+  })), 'M1'))[0]!.note!)).toMatch(/^It can start at any moment/))
+  it('of a circuit and of a panel too, without what hangs on it', () => {
+    expect(deadBlocks(context, 'A1.2').map(({ is }) => is)).toEqual(['heading', 'facts', 'steps'])
+    const [, first] = deadBlocks(context, 'A1.2')
+    expect(first?.is === 'facts' && first.entries.map(({ label, value }) => `${label}: ${plainText(value)}`)).toEqual(['Step 1: only A1.2 is dead', 'Step 2: G2 Bilge pump is dead too'])
+    expect(plainText(stepsIn(deadBlocks(context, 'A1.2'))[0]!.steps[0]!.title)).toMatch(/^A1\.2/)
+    expect(stepsIn(deadBlocks(context, 'A1'))[0]!.steps.length).toBe(5)
   })
   it('has nothing for what is not followed', () => expect(deadBlocks(context, 'nothing')).toEqual([]))
 })
@@ -48,23 +78,29 @@ describe('what is lost', () => {
     expect(rowsOf(lossBlocks(contextOf(radio), 'A1.1')).map(([title]) => title)).toEqual(['Position', 'Without data they need'])
     expect(rowsOf(lossBlocks(contextOf(radio), 'A1.2')).map(([title]) => title)).toEqual(['Distress radio'])
   })
-  it('warns of mains where an item gives it or takes it', () => {
+  it('warns of mains, and measures nothing there', () => {
     const inverter = boat({
       equipment: [anEquipment({ tag: 'T3', kind: 'inverter', outputs: [anOutput({ terminal: 'ac', form: 'ac', nominalVoltageV: 230 })] })],
       circuits: [circuit('A1.1', ['T3'])], cables: cables('W1: A1.1 > T3:dc'),
     })
-    const noteOf = (blocks: readonly Block[]) => plainText((blocks[0] as Table).note!)
-    expect(noteOf(deadBlocks(contextOf(inverter), 'T3'))).toMatch(/^Mains voltage/)
-    expect(noteOf(deadBlocks(context, 'E1'))).toMatch(/draw the fuse/)
+    const noteOf = (blocks: readonly Block[]) => plainText(stepsIn(blocks)[0]!.note!)
+    const live = {
+      ...inverter, equipment: [...inverter.equipment, anEquipment({ tag: 'E9', currentMaxA: 1 })],
+      circuits: [...inverter.circuits, aCircuit({ tag: 'F10', fedFromTag: 'T3', fedFromTerminal: 'ac', loadTags: ['E9'] })], cables: [...inverter.cables, ...cables('W10: F10 > E9')],
+    }
+    const blocks = deadBlocks(contextOf(live), 'E9')
+    expect(noteOf(blocks)).toMatch(/^Mains voltage\. Look and switch only.*qualified person/)
+    expect(stepsIn(blocks)[0]!.steps[0]!.lines.map(({ label }) => label)).toEqual(['Look'])
+    expect(noteOf(deadBlocks(context, 'E1'))).toMatch(/Draw the fuse/)
   })
   it('is nothing for what nothing hangs on', () => expect(lossBlocks(context, 'E1')).toEqual([]))
 })
 
 describe('the page', () => {
   it('has the way to look first, then the look-up', () => {
-    expect(page!.blocks.slice(0, 2).map(({ is }) => is)).toEqual(['markdown', 'table'])
+    expect(page!.blocks.slice(0, 4).map(({ is }) => is)).toEqual(['markdown', 'cards', 'heading', 'table'])
     expect(cellsOf(tableIn(page!, 'look-up-system-other'))).toEqual([
-      ['Bilge pump G2', 'A1.1 blade fuse 5 A', 'A1 way 1, Helm (left)'], ['Lamp E1', 'A1.2 blade fuse 5 A', 'A1, Helm (left)']])
+      ['Bilge pump G2', 'A1.1 blade fuse 5 A, then F2, F1', 'A1 way 1, Helm (left)'], ['Lamp E1', 'A1.2 blade fuse 5 A, then F2, F1', 'A1, Helm (left)']])
     expect(cellsOf(tableIn(page!, 'look-up-services')).map(([item]) => item)).toEqual(['Bilge pump G2'])
   })
   it('never has more than three columns', () => expect(Math.max(...tablesOf(page!).map(({ columns }) => columns.length))).toBe(3))

@@ -66,8 +66,8 @@ function reasonsIn(value: unknown, tag: string): readonly { readonly tag: string
 describe('a vessel with gaps', () => {
   // A tray has no fill and a removed cable no length: nothing is missing there.
   const noGap = ['it is not a conduit', 'the cable has been removed']
-  const { protectiveDevices, acSupply, energy, dependency, reserve, commissioning, placement, cableBill, ...conductors } = context.results
-  const later = [protectiveDevices, acSupply, energy, dependency, reserve, commissioning, placement, cableBill]
+  const { protectiveDevices, acSupply, energy, dependency, faultTracing, reserve, commissioning, placement, cableBill, ...conductors } = context.results
+  const later = [protectiveDevices, acSupply, energy, dependency, faultTracing, reserve, commissioning, placement, cableBill]
   const all = reasonsIn(conductors, '')
   const reasons = all.filter(({ reason }) => !noGap.includes(reason))
 
@@ -79,7 +79,7 @@ describe('a vessel with gaps', () => {
   it('is one in which something is missing in every calculation', () => {
     expect(page.blocks.filter(block => block.is === 'heading').map(({ text }) => text)).toEqual([
       'Length of cables', 'Conduit fill', 'Design current', 'Current-carrying capacity (ampacity)', 'Voltage drop', 'Voltage drop by resistance',
-      'Overcurrent protection', 'Advice on conductor size', 'Protective devices and short circuit', 'Load analysis and energy', 'Dependency', 'Reserve', 'Placement', 'Bill of cable',
+      'Overcurrent protection', 'Advice on conductor size', 'Protective devices and short circuit', 'Load analysis and energy', 'Dependency', 'Voltage to be expected when tracing a fault', 'Reserve', 'Placement', 'Bill of cable',
     ])
   })
 

@@ -32,9 +32,10 @@ describe('a vessel without radio', () => {
 describe('the page', () => {
   const words = wordsOn(pageOf(vessel))
   it('begins with the caution and then says all in short', () => {
-    const [first, second] = pageOf(vessel).blocks
-    expect(first).toMatchObject({ is: 'callout', signal: 'WARNING' })
-    expect(second).toMatchObject({ is: 'facts' })
+    const [first, more, summary] = pageOf(vessel).blocks
+    expect(first).toMatchObject({ is: 'callout', signal: 'WARNING', title: 'Radar and transmitting antennas radiate' })
+    expect(more).toMatchObject({ is: 'paragraph' })
+    expect(summary).toMatchObject({ is: 'facts' })
     // 25 · 10^(−2.6/10) = 13.74 W; 2.23 (√5 + √100) = 27.3 NM
     expect(words).toMatch(/Power at the antenna VHF voice: 13\.7 W of 25\.0 W at T11/)
     expect(words).toMatch(/Radio range T11 from 7\.7 NM \(to a handheld\) to 27\.3 NM/)

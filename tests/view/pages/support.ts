@@ -49,6 +49,8 @@ function wordsIn(block: Block): string {
     case 'working': return [block.title, ...[...block.inputs, ...block.results].map(({ label, value }) => `${label} ${value}`), ...block.sources, ...block.assumes].join('\n')
     case 'spoken': return [block.caption, ...block.lines.map(({ say, blank }) => `${plainText(say)} ${blank ?? ''}`)].join('\n')
     case 'picture': return [plainText(block.caption), ...block.list.map(({ number, text }) => `${number} ${plainText(text)}`)].join('\n')
+    case 'cards': return block.cards.map(({ title, text }) => `${title} ${plainText(text)}`).join('\n')
+    case 'steps': return [block.caption, plainText(block.note ?? []), ...block.steps.map(({ number, title, where, lines }) => [`${number} ${plainText(title)}`, plainText(where ?? []), ...lines.map(({ label, text }) => `${label}: ${plainText(text)}`)].join(' | '))].join('\n')
     case 'drawing': return `${block.caption}\n${plainText(block.description)}`
     case 'findings': return [block.findings.length === 0 ? block.empty : '', ...block.findings.map(({ id, message, limit, remedy }) => `${id} ${message} ${limit} ${remedy}`)].join('\n')
     default: throw new Error(`no reference page has a ${block.is}`)

@@ -13,7 +13,7 @@ import { tableOf } from '../../tables.js'
 import { dash, joined, lineBreak, muted, verdict } from '../../text.js'
 import type { Block, Page, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
-import { lossBlocks } from '../fault-blocks.js'
+import { deadBlocks, lossBlocks } from '../fault-blocks.js'
 import { backboneDrawingsOf, backboneTable } from './can-bus-backbone.js'
 import { loadBlocks, loadText } from './can-bus-load.js'
 import { roomBlocks, roomText } from './can-bus-room.js'
@@ -27,6 +27,7 @@ export function canBusPage(context: ViewContext, bus: CanBus): Page {
     { is: 'facts', caption: null, entries: facts(context, result) },
     ...backboneDrawingsOf(context, result),
     ...(own.length === 0 ? [] : [{ is: 'heading', text: 'Findings', anchor: 'findings' }, { is: 'findings', empty: '', findings: findingCards(context, own) }] as const),
+    ...deadBlocks(context, bus.tag),
     ...lossBlocks(context, bus.tag),
     limitTable(context, result),
     ...roomBlocks(context, result),
@@ -48,7 +49,7 @@ export function canBusPage(context: ViewContext, bus: CanBus): Page {
 
 /** What the drawing says too, or what is only looked up, is not printed. The drawing, which fills a sheet, comes after what fits on that of the facts. */
 function printedOf(blocks: readonly Block[]): readonly Block[] {
-  const onSite = (block: Block): boolean => block.is === 'table' && (['drops', 'messages'].includes(block.id) || block.id.startsWith('tees-'))
+  const onSite = (block: Block): boolean => block.is === 'steps' || (block.is === 'table' && (['drops', 'messages'].includes(block.id) || block.id.startsWith('tees-')))
   const printed = blocks.filter(block => !onSite(block))
   const drawings = printed.filter(({ is }) => is === 'drawing')
   const limits = printed.findIndex(block => block.is === 'table' && block.id === 'limits')

@@ -7,7 +7,7 @@ import type { ViewContext } from '../../context.js'
 import { counted, joined, muted, verdict } from '../../text.js'
 import type { Diagram, Page, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
-import { lossBlocks } from '../fault-blocks.js'
+import { deadBlocks, lossBlocks } from '../fault-blocks.js'
 import { addressBlocks } from './ethernet-addresses.js'
 import { fullest, isFree, lengthM, linkTable, loadTable, percentOf, portTable, streamTable } from './ethernet-links.js'
 import { powerBlocks, powerLeft } from './ethernet-power.js'
@@ -28,6 +28,7 @@ export function ethernetPage(context: ViewContext, network: EthernetNetwork, dia
     trail: networkTrail,
     ...withDrawings(diagrams, [
       { is: 'facts', caption: 'At a glance', entries: glance(context, network, result, links, switches) },
+      ...deadBlocks(context, network.tag),
       ...lossBlocks(context, network.tag),
       { is: 'heading', text: 'Ports', anchor: 'ports' },
       ...switches.map(item => portTable(context, item)),

@@ -11,7 +11,7 @@ import { byTag, tableOf } from '../../tables.js'
 import { dash, joined, muted, notRecorded, orDash, strong, verdict } from '../../text.js'
 import type { Block, Facts, Page, Schedule, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
-import { lossBlocks } from '../fault-blocks.js'
+import { deadBlocks, lossBlocks } from '../fault-blocks.js'
 import { networkTrail } from './network-parts.js'
 
 export function serialPage(context: ViewContext, link: SerialLink): Page {
@@ -25,6 +25,7 @@ export function serialPage(context: ViewContext, link: SerialLink): Page {
     trail: networkTrail,
     blocks: [
       ...(line === undefined ? [removedBlock(context, link)] : [summary(context, link, line), facts(context, link, line), endTable(context, link, line)]),
+      ...deadBlocks(context, link.tag),
       ...lossBlocks(context, link.tag),
       ...(line === undefined ? [] : [sentenceTable(context, line), ...wireTables(context, link, line), ...workings(context, line)]),
       ...(findings.length === 0 ? [] : [{ is: 'findings', empty: '', findings: findingCards(context, findings) } as const]),

@@ -7,9 +7,8 @@ import { compareTags, tableOf } from '../../tables.js'
 import { counted, dash, joined, lineBreak, muted, verdict } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
-import { calloutOf } from '../safety.view.js'
+import { cautionBlocks } from '../../cautions.js'
 
-const cautionKeys = ['magnets-near-compass']
 /** On paper those with the least margin; the rest is on the site. */
 const mostOnPaper = 12
 const classWords = { 'standard': 'standard compass', 'steering': 'steering compass', 'flux-gate': 'flux-gate heading sensor' } as const
@@ -20,7 +19,7 @@ export function compassBlocks(context: ViewContext, { onPaper }: { readonly onPa
   const [some] = compasses.filter(({ deviation }) => deviation.status === 'computed')
   return [
     { is: 'heading', text: 'Compasses and heading sensors', anchor: 'compasses' },
-    ...context.content.cautions.filter(({ key }) => cautionKeys.includes(key)).map(calloutOf),
+    ...cautionBlocks(context, { pages: ['placement'] }),
     {
       is: 'paragraph', text: [
         'At its compass safe distance an item turns a standard compass by no more than 5.4°/H, a steering compass by no more than 18°/H; H is the horizontal part of the Earth’s field in microtesla. A flux-gate sensor is held against the distance to a standard compass where one is declared, else against that to a steering compass. '

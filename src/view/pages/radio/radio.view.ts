@@ -7,7 +7,7 @@ import { firstRows } from '../../tables.js'
 import { counted, joined } from '../../text.js'
 import type { Block, Page, Text } from '../../view-model.js'
 import { foundBlocks } from '../found-blocks.js'
-import { calloutOf } from '../safety.view.js'
+import { cautionBlocks } from '../../cautions.js'
 import { chainBlocks, chainWorkings } from './radio-chains.js'
 import { drawingBlocks } from './radio-drawing.js'
 import { clearanceBlocks } from './radio-clearance.js'
@@ -21,7 +21,7 @@ export function radioPages(context: ViewContext): readonly Page[] {
   const { chains, antennas, radars, standingWaves, notAssessed } = radio
   if ([chains, antennas, radars, standingWaves, notAssessed].every(({ length }) => length === 0)) return []
   const blocks: readonly Block[] = [
-    ...cautionBlocks(context),
+    ...cautionBlocks(context, { pages: ['radio'] }, { inFull: 1 }),
     ...summaryBlocks(context),
     ...drawingBlocks(context),
     ...chainBlocks(context),
@@ -55,8 +55,6 @@ const lead = ({ chains, antennas, radars }: RadioResults): Text => [
   `${counted(chains.length, 'transmitter')}, ${counted(antennas.length, 'antenna')} and ${counted(radars.length, 'radar')} are recorded. `
   + 'This page tells what reaches the antennas, how far that carries, and where nobody may be while they transmit.',
 ]
-
-const cautionBlocks = ({ content }: ViewContext): readonly Block[] => content.cautions.filter(({ key }) => key === 'radar-and-antennas').map(calloutOf)
 
 /** The page in five lines, for whoever reads no further. */
 function summaryBlocks(context: ViewContext): readonly Block[] {

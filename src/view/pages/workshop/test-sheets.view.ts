@@ -1,12 +1,12 @@
 /** Test and trial sheets for what has not been read yet, with what must be read first. */
 import type { EquipmentKindKey } from '../../../references/equipment-kinds.js'
+import { cautionBlocks } from '../../cautions.js'
 import type { ViewContext } from '../../context.js'
 import { fixedPages } from '../../site-map.js'
 import type { Block, Page, PageKey, Table } from '../../view-model.js'
 import { forPen } from '../commissioning-sheet-parts.js'
 import { testSheets } from '../commissioning-sheets.js'
 import { trialSheets } from '../commissioning-trials.js'
-import { calloutOf } from '../safety.view.js'
 
 export const testSheetsKey: PageKey = `${fixedPages.workshop}/test-sheets`
 
@@ -29,10 +29,6 @@ export function testSheetPages(context: ViewContext): readonly Page[] {
 export const penTables = (context: ViewContext): readonly Table[] =>
   [...testSheets(context), ...trialSheets(context)].filter(block => block.is === 'table')
 
-/** Cautions that whoever measures must have read, by their files in `content/cautions/`. */
-const cautionKeys = ['shore-power-and-mains', 'live-working', 'welding-and-insulation-tests']
-const sendingCautionKeys = ['false-distress-alerts']
-
 function measuringBlocks(context: ViewContext): readonly Block[] {
   const sheets = testSheets(context)
   const heading: Block = { is: 'heading', text: 'Test sheets', anchor: 'measuring' }
@@ -40,7 +36,7 @@ function measuringBlocks(context: ViewContext): readonly Block[] {
   return [
     heading,
     { is: 'callout', signal: 'WARNING', title: 'Before anything is measured', markdown: beforeMeasuring },
-    ...cautionsOf(context, cautionKeys),
+    ...cautionBlocks(context, { pages: ['commissioning'] }, { inFull: Infinity }),
     { is: 'markdown', source: howToMeasure(context) },
     instruments,
     ...sheets,
@@ -54,12 +50,11 @@ function trialBlocks(context: ViewContext): readonly Block[] {
   return [
     { is: 'heading', text: 'Trial sheets', anchor: 'trial-sheets' },
     { is: 'paragraph', text: ['What is seen at work rather than measured: tried at commissioning, and again at the start of each season. None of it is entered as a reading.'] },
-    ...(sends ? [{ is: 'callout', signal: 'WARNING', title: 'Before anything is sent', markdown: beforeSending } as const, ...cautionsOf(context, sendingCautionKeys)] : []),
+    ...(sends ? [{ is: 'callout', signal: 'WARNING', title: 'Before anything is sent', markdown: beforeSending } as const, ...cautionBlocks(context, { pages: ['sending'] })] : []),
     ...sheets,
   ]
 }
 const sending: ReadonlySet<string> = new Set(['vhf transceiver', 'ais transceiver', 'safety beacon'] satisfies readonly EquipmentKindKey[])
-const cautionsOf = ({ content }: ViewContext, keys: readonly string[]): readonly Block[] => content.cautions.filter(({ key }) => keys.includes(key)).map(calloutOf)
 
 const beforeMeasuring = `
 - Mains voltage and residual-current tests are for licensed persons only. Local codes and their forms come first; these sheets do not replace them.
