@@ -6,6 +6,7 @@ import { parse } from 'yaml'
 import { z } from 'zod'
 import type { Caution, Content, ContentPage, SignalWord } from '../model/content.js'
 import { isEquipmentKind } from '../references/equipment-kinds.js'
+import { readMaintenance } from './read-maintenance.js'
 import { emergencyTasks, ownerTasks, procedurePlaces } from '../references/procedure-places.js'
 import { systemKinds } from '../references/system-kinds.js'
 
@@ -28,7 +29,7 @@ const cautionMatter = z.strictObject({
 })
 
 export async function readContent(folder: string = contentFolder): Promise<Content> {
-  const [pages, cautions, emergency, owner, operating, systems, faultTrees] = await Promise.all([
+  const [pages, cautions, emergency, owner, operating, systems, faultTrees, maintenanceTasks] = await Promise.all([
     readMarkdown(folder, pageMatter),
     readMarkdown(join(folder, 'cautions'), cautionMatter),
     readMarkdown(join(folder, 'emergency'), taskMatter),
@@ -36,6 +37,7 @@ export async function readContent(folder: string = contentFolder): Promise<Conte
     readMarkdown(join(folder, 'operating'), operatingMatter),
     readMarkdown(join(folder, 'systems'), pageMatter),
     readMarkdown(join(folder, 'fault-trees'), pageMatter),
+    readMaintenance(join(folder, 'maintenance')),
   ])
   return {
     pages: new Map(pages.map(({ name, matter, markdown }): [string, ContentPage] => [name, { title: matter.title, markdown }])),
@@ -47,7 +49,7 @@ export async function readContent(folder: string = contentFolder): Promise<Conte
     operating: operating.map(({ name, matter, markdown }) => ({ key: name, title: matter.title, kinds: matter.kinds, markdown })),
     systems: byName(systemKinds, systems),
     faultTrees: faultTrees.map(({ name, matter, markdown }) => ({ key: keyOf(name), title: matter.title, markdown })),
-    maintenanceTasks: [],
+    maintenanceTasks,
     labelSizes: [],
   }
 }
