@@ -1,7 +1,7 @@
 /** Where in the files a field of the model stands: subject and field → file, line, column. */
 import type { SourcePosition, SubjectRef } from '../findings/finding.js'
 import { unitOf } from '../units/quantity.js'
-import { isTagged, kindNames } from './entry-kinds.js'
+import { isTagged, type KindKey, kindNames } from './entry-kinds.js'
 import { namedThings, nameSpan } from './named-things.js'
 import { positionOf, type SourceEntry, type SourceNode, type Span, textAt, valueAt } from './source-folder.js'
 
@@ -22,6 +22,7 @@ const keysOfField: Readonly<Record<string, string>> = {
   routeLengthM: 'length',
   unprotectedReason: 'unprotected',
 }
+const recordedAgain: ReadonlySet<KindKey> = new Set(['maintenance-records', 'running-hours'])
 /** Parts of the model that are no level of their own in the files. */
 const flattened: ReadonlySet<string> = new Set(['identity'])
 
@@ -41,6 +42,9 @@ export function sourceIndex(entries: readonly SourceEntry[]): Locate {
   for (const entry of entries) {
     const key = otherKey(kindNames[entry.kind].entry, entry.id ?? '')
     if (!isTagged(entry.kind) && !others.has(key)) others.set(key, { node: entry.node, name: nameSpan(entry) })
+    // Of what is recorded again and again, the date tells which.
+    const dated = `${key} of ${textAt(entry.node, 'date')}`
+    if (recordedAgain.has(entry.kind) && !others.has(dated)) others.set(dated, { node: entry.node, name: nameSpan(entry) })
   }
   const placeOf = ({ kind, id }: SubjectRef): Place | undefined => others.get(otherKey(kind, id)) ?? tagged.get(id)
 
