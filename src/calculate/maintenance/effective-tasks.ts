@@ -90,13 +90,15 @@ function incomplete(told: Told, thing: Maintained): Finding {
 /** Things for which a task is the same are done together. */
 function inJobs(sound: readonly { thing: Maintained; told: Told }[]): readonly Assigned[] {
   const groups = grouped(sound, ({ told }) => [JSON.stringify(told)])
-  const jobs = [...groups.values()].map((same): Assigned => {
-    const task = same[0]!.told as EffectiveTask
+  const taken = new Set<string>()
+  return [...groups.values()].map((same): Assigned => {
+    const [{ thing, told }] = same as [typeof same[number]]
     // Which of several ways of one key it is, by what does not change with the next issue.
-    const apart = task.origin === 'general' ? '' : task.origin === 'model' ? `.${same[0]!.thing.model}` : `.${same[0]!.thing.tag}`
-    return { task, id: `${task.key}${apart}`, things: same.map(({ thing }) => thing) }
+    const apart = { general: '', model: `.${thing.model}`, vessel: `.${thing.tag}` }[told.origin]
+    const id = taken.has(`${told.key}${apart}`) ? `${told.key}${apart}.${thing.tag}` : `${told.key}${apart}`
+    taken.add(id)
+    return { task: told as EffectiveTask, id, things: same.map(each => each.thing) }
   })
-  return jobs
 }
 
 function struckOut(struck: readonly { thing: Maintained; told: Told }[]): readonly NotDone[] {

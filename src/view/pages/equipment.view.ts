@@ -16,6 +16,7 @@ import { batteryFacts, networkPowerFacts, sourceFacts } from './source-facts.js'
 import { deadBlocks, lossBlocks } from './fault-blocks.js'
 import { findingCards } from '../finding-cards.js'
 import { fixedPages } from '../site-map.js'
+import { upkeepBlocks } from './maintenance/upkeep.js'
 import { restoreBlocks } from './record/configuration.view.js'
 import { byTag, compareTags, tableOf } from '../tables.js'
 import { counted, dash, joined, muted, notRecorded, orDash } from '../text.js'
@@ -78,6 +79,7 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
     'ports' in item && item.ports.length > 0 ? portTable(context, item) : null,
     neighbours(context, item.tag),
     ...restoreBlocks(context, item.tag),
+    ...upkeepBlocks(context, item.tag),
     item.notes === null ? null : { is: 'markdown', source: item.notes },
     documentTable(item),
     findings.length === 0 ? null : { is: 'findings', empty: '', findings: findingCards(context, findings) },
