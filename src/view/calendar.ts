@@ -2,7 +2,7 @@
  * The maintenance as a calendar (RFC 5545) that phones and computers import: whole days, no time zone, and the same UID for the
  * same task from one issue to the next, so that a later calendar moves what an earlier one put in.
  */
-import ical, { ICalAlarmType, ICalEventRepeatingFreq, type ICalEventData, type ICalRepeatingOptions } from 'ical-generator'
+import ical, { ICalAlarmType, type ICalEventData } from 'ical-generator'
 import { slug } from '../model/address.js'
 import type { EffectiveTask, Job, TaskDue } from '../model/results/maintenance.js'
 import type { Tag } from '../model/vessel.js'
@@ -67,20 +67,23 @@ function reminders(task: EffectiveTask): readonly number[] {
   return task.everyMonthsCount === 1 ? reminderDays.monthly : reminderDays.usual
 }
 
-/** Null where it does not come again evenly. */
-function repeatingOf(task: EffectiveTask, start: string): ICalRepeatingOptions | null {
+/** A recurrence rule; null where it does not come again evenly. */
+function repeatingOf(task: EffectiveTask, start: string): string | null {
   const { everyDaysCount, everyMonthsCount, everyMadeMonthsCount, everyRunningH, lifeMonthsCount, onMarkedDate, seasons } = task
   if (everyRunningH !== null || lifeMonthsCount !== null || onMarkedDate) return null
   const every = [everyDaysCount, everyMonthsCount, everyMadeMonthsCount].filter(each => each !== null)
   if (every.length > 1) return null
-  if (everyDaysCount !== null) return { freq: ICalEventRepeatingFreq.DAILY, interval: everyDaysCount }
-  if (every.length === 0) return seasons.includes('spring') && seasons.includes('autumn') ? null : { freq: ICalEventRepeatingFreq.YEARLY }
-  return { freq: ICalEventRepeatingFreq.MONTHLY, interval: every[0]!, ...lastDayOfShortMonths(dayOfMonth(start)) }
+  if (everyDaysCount !== null) return `RRULE:FREQ=DAILY;INTERVAL=${everyDaysCount}`
+  if (every.length === 0) return seasons.includes('spring') && seasons.includes('autumn') ? null : 'RRULE:FREQ=YEARLY'
+  const [monthsCount] = every as [number]
+  // After whole years it is the same month again, which has the day unless that is 29 February.
+  const alwaysThere = monthsCount % 12 === 0 && !start.endsWith('-02-29')
+  return `RRULE:FREQ=MONTHLY;INTERVAL=${monthsCount}${alwaysThere ? '' : lastDayOfShortMonths(dayOfMonth(start))}`
 }
 
 /** RFC 5545 leaves out months that lack the day. The last of the days up to it is the day itself, or the last of a short month. */
-const lastDayOfShortMonths = (day: number): Pick<ICalRepeatingOptions, 'byMonthDay' | 'bySetPos'> =>
-  (day <= 28 ? {} : { byMonthDay: Array.from({ length: day - 27 }, (_, i) => 28 + i), bySetPos: -1 })
+const lastDayOfShortMonths = (day: number): string =>
+  (day <= 28 ? '' : `;BYMONTHDAY=${[28, 29, 30, 31].filter(each => each <= day).join(',')};BYSETPOS=-1`)
 
 function description(context: ViewContext, { task }: Job, items: readonly TaskDue[], overdueSince: string | null): string {
   const onDay = (due: TaskDue): string => (items.some(({ dueOn }) => dueOn !== items[0]!.dueOn) ? `, due ${due.dueOn}` : '')

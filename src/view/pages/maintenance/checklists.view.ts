@@ -7,7 +7,7 @@ import { tableOf } from '../../tables.js'
 import { counted, linkTo, muted, orDash, strong } from '../../text.js'
 import type { Page, PageKey, Table } from '../../view-model.js'
 import { maintenanceKeys, maintenanceTrail } from './keys.js'
-import { thingsText, zoneOf } from './task-text.js'
+import { tagsText, thingsText, zoneOf } from './task-text.js'
 
 interface Line { readonly zoneTag: Tag | null; readonly opensZone: boolean; readonly job: Job; readonly tags: readonly Tag[] }
 
@@ -20,9 +20,9 @@ const lists: readonly { readonly season: Season; readonly key: PageKey; readonly
 export const checklistPages = (context: ViewContext): readonly Page[] => lists.flatMap(({ season, key, title, opening }) => {
   const lines = linesOf(context, season)
   return lines.length === 0 ? [] : [{
-    key, title, kicker: null, printed: null, trail: maintenanceTrail,
+    key, title, kicker: null, trail: maintenanceTrail,
     lead: [`${opening} ${counted(lines.length, 'line')}, zone after zone. Steps are under `, linkTo(maintenanceKeys.how, 'How it is done'), '.'],
-    blocks: [checklist(context, key, title, lines)],
+    blocks: [checklist(context, key, title, lines, { onPaper: false })], printed: [checklist(context, key, title, lines, { onPaper: true })],
   }]
 })
 
@@ -35,7 +35,8 @@ function linesOf(context: ViewContext, season: Season): readonly Line[] {
   }).map((line, i) => ({ ...line, opensZone: i === 0 })))
 }
 
-const checklist = (context: ViewContext, key: PageKey, title: string, lines: readonly Line[]): Table => tableOf(lines, {
+/** On paper there is room to write what was found; what tells that it is in order stands with the steps. */
+const checklist = (context: ViewContext, key: PageKey, title: string, lines: readonly Line[], { onPaper }: { readonly onPaper: boolean }): Table => tableOf(lines, {
   id: key.replace('/', '-'),
   caption: title,
   empty: '',
@@ -43,7 +44,7 @@ const checklist = (context: ViewContext, key: PageKey, title: string, lines: rea
     { title: 'Zone', width: 'short', cell: ({ zoneTag, opensZone }) => (opensZone ? [strong(zoneTag === null ? 'No zone recorded' : context.nameOf(zoneTag) ?? zoneTag)] : []) },
     { title: 'Done', width: 'tag', align: 'center', cell: () => ['☐'] },
     { title: 'What', width: 'text', cell: ({ job: { task } }) => [task.title, ...(task.by === 'owner' ? [] : [' ', muted(`(${task.by})`)])] },
-    { title: 'On', width: 'text', cell: ({ tags }) => thingsText(context, tags) },
-    { title: 'In order when', width: 'text', cell: ({ job: { task } }) => orDash(task.inOrder) },
+    { title: 'On', width: 'short', cell: ({ tags }) => (onPaper ? tagsText : thingsText)(context, tags) },
+    onPaper ? { title: 'Found', width: 'short', cell: () => [] } : { title: 'In order when', width: 'text', cell: ({ job: { task } }) => orDash(task.inOrder) },
   ],
 })

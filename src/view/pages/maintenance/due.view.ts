@@ -7,7 +7,7 @@ import { counted, joined, linkTo, orNotRecorded } from '../../text.js'
 import type { Block, Page, Table, Text } from '../../view-model.js'
 import { calendarFile } from '../../calendar.js'
 import { maintenanceKeys } from './keys.js'
-import { type DueGroup, dueGroups, dueText, intervalText, lastDoneText, levelOf, tagsText, thingsText } from './task-text.js'
+import { type DueGroup, dueGroups, dueText, intervalText, lastDoneText, levelOf, tagsText, type ThingsText, thingsText } from './task-text.js'
 
 export function duePage(context: ViewContext): Page {
   const { jobs, notDone } = context.results.maintenance
@@ -15,15 +15,16 @@ export function duePage(context: ViewContext): Page {
   const dated = groups.filter(({ due }) => due.dueOn !== null)
   const undated = groups.filter(({ due }) => due.state === 'not assessed' || due.state === 'not begun')
   const lists = groups.filter(({ due }) => due.state === 'routine' || due.state === 'by list')
-  const blocks: readonly Block[] = [
+  const blocks = (things: ThingsText): readonly Block[] => [
     waysIn(context),
-    dueTable(context, dated),
+    dueTable(context, dated, things),
     ...(undated.length === 0 ? [] : [undatedTable(context, undated)]),
     ...(lists.length === 0 ? [] : [listTable(context, lists)]),
     ...(notDone.length === 0 ? [] : [notDoneTable(context, notDone)]),
   ]
   return {
-    key: fixedPages.maintenance, title: 'Maintenance', kicker: null, lead: lead(context, groups), trail: [], printed: null, blocks,
+    key: fixedPages.maintenance, title: 'Maintenance', kicker: null, lead: lead(context, groups), trail: [],
+    blocks: blocks(thingsText), printed: blocks(tagsText),
   }
 }
 
@@ -42,23 +43,23 @@ const waysIn = (context: ViewContext): Block => ({
     { label: 'How it is done', value: [linkTo(maintenanceKeys.how, 'Task by task'), ': steps, what tells that it is in order, who asks for it.'] },
     { label: 'Checklists', value: joined([[linkTo(maintenanceKeys.spring, 'spring')], [linkTo(maintenanceKeys.autumn, 'autumn')], [linkTo(maintenanceKeys.beforeAPassage, 'before a passage')]], ', ') },
     { label: 'To take along', value: joined([[linkTo(maintenanceKeys.parts, 'parts and spare fuses')], [linkTo(maintenanceKeys.log, 'log sheets')]], ', ') },
-    ...(calendarFile(context) === null ? [] : [{ label: 'For a calendar', value: [{ is: 'pack file', file: 'maintenance.ics', text: 'maintenance.ics' } as const, ': the dates below, with a reminder seven days ahead. What is done daily or weekly is not in it.'] }]),
+    ...(calendarFile(context) === null ? [] : [{ label: 'For a calendar', value: [{ is: 'pack file', file: 'maintenance.ics', text: 'maintenance.ics' } as const, ': the dates below, with reminders some days ahead. What is done daily or weekly is not in it.'] }]),
     { label: 'By whom', value: ['Owner: whoever lives on board. Competent person: who has the training and the instruments. Approved service: a station that the maker or the authority approves.'] },
   ],
 })
 
-const dueTable = (context: ViewContext, groups: readonly DueGroup[]): Table => tableOf(groups, {
+const dueTable = (context: ViewContext, groups: readonly DueGroup[], things: ThingsText): Table => tableOf(groups, {
   id: 'maintenance-due',
   caption: 'What is due, by date',
   empty: 'No date can be counted: no delivery, no fitting and nothing done is recorded.',
   level: ({ due }) => levelOf(due.state),
   columns: [
-    { title: 'Due', width: 'short', cell: ({ due }) => dueText(due) },
+    { title: 'Due', width: 'tag', cell: ({ due }) => dueText(due) },
     { title: 'What', width: 'text', cell: ({ job }) => [job.task.title] },
-    { title: 'On', width: 'text', cell: ({ items }) => thingsText(context, items.map(({ itemTag }) => itemTag)) },
+    { title: 'On', width: 'text', cell: ({ items }) => things(context, items.map(({ itemTag }) => itemTag)) },
     { title: 'Every', width: 'short', cell: ({ job }) => [intervalText(job.task)] },
     { title: 'By', width: 'short', cell: ({ job }) => [job.task.by] },
-    { title: 'Last done', width: 'short', cell: ({ items }) => lastDoneText(items) },
+    { title: 'Last done', width: 'tag', cell: ({ items }) => lastDoneText(items) },
   ],
 })
 

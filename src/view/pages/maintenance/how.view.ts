@@ -12,12 +12,13 @@ import { intervalText, tagsText } from './task-text.js'
 export function howPage(context: ViewContext): Page {
   const groups = grouped(context.results.maintenance.jobs, ({ task }) => [task.group])
   return {
-    key: maintenanceKeys.how, title: 'How it is done', kicker: null, printed: null, trail: maintenanceTrail,
+    key: maintenanceKeys.how, title: 'How it is done', kicker: null, trail: maintenanceTrail,
     lead: [
       'Read ', linkTo(fixedPages.safety, 'Safety'), ' first: what is opened is isolated and proved dead. The maker’s manual comes before this one, and local rules before both. ',
       'Record what was done under the key in grey, and the next date follows.',
     ],
     blocks: [...groups].map(([group, jobs], i) => howTable(context, group, jobs, i)),
+    printed: [printedHow(groups)],
   }
 }
 
@@ -32,6 +33,29 @@ const howTable = (context: ViewContext, group: string, jobs: readonly Job[], i: 
     { title: 'Every, by whom, asked by', width: 'short', cell: ({ task }) => [intervalText(task), lineBreak, task.by, lineBreak, muted([task.source, task.origin === 'general' ? null : task.reason].filter(each => each !== null).join('; '))] },
   ],
 })
+
+type PrintedLine = string | Job['task']
+
+/** On paper one table, since short ones would not be parted over sheets; the list by date has what each is done to. */
+function printedHow(groups: ReadonlyMap<string, readonly Job[]>): Table {
+  const lines = [...groups].flatMap(([group, jobs]): readonly PrintedLine[] => [group, ...differing(jobs).map(({ task }) => task)])
+  return tableOf(lines, {
+    id: 'how',
+    caption: 'Task by task',
+    empty: '',
+    columns: [
+      { title: 'What', width: 'short', cell: line => (typeof line === 'string' ? [strong(line)] : [strong(line.title), lineBreak, muted(line.key)]) },
+      { title: 'How, and in order when', width: 'text', cell: line => (typeof line === 'string' ? [] : [...howText(line), ...(line.inOrder === null ? [] : [' ', muted('In order when:'), ` ${line.inOrder}`])]) },
+      { title: 'Every, by, asked by', width: 'short', cell: line => (typeof line === 'string' ? [] : [`${intervalText(line)}, ${line.by}`, ...(line.source === null ? [] : [lineBreak, muted(line.source)])]) },
+    ],
+  })
+}
+
+/** What differs in its parts alone is done alike. */
+const differing = (jobs: readonly Job[]): readonly Job[] =>
+  [...grouped(jobs, ({ task }) => [`${task.title} ${howLines(task)} ${intervalText(task)}`]).values()].map(([first]) => first!)
+
+const howLines = ({ how }: Job['task']): string => how.join(' ')
 
 /** Steps in their order; one step alone has no number. */
 export const howText = ({ how }: Job['task']): Text =>

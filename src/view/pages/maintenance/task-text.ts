@@ -8,7 +8,7 @@ import { compareTags } from '../../tables.js'
 import { dash, joined, lineBreak, muted, verdict } from '../../text.js'
 import type { Level, Text } from '../../view-model.js'
 
-/** "12 months or 200 h, whichever comes first; in spring" */
+/** "year or 200 h": whichever comes first. */
 export function intervalText(task: EffectiveTask): string {
   const { everyDaysCount, everyMonthsCount, everyRunningH, everyMadeMonthsCount, lifeMonthsCount, onMarkedDate, seasons } = task
   const regular = [
@@ -16,10 +16,10 @@ export function intervalText(task: EffectiveTask): string {
     ...(everyMonthsCount === null ? [] : [months(everyMonthsCount)]),
     ...(everyRunningH === null ? [] : [say('ratedRunningH', everyRunningH)]),
     ...(everyMadeMonthsCount === null ? [] : [`${months(everyMadeMonthsCount)} from manufacture`]),
-    ...(lifeMonthsCount === null ? [] : [`by the marked date, else at ${months(lifeMonthsCount)} of age`]),
-    ...(onMarkedDate && lifeMonthsCount === null ? ['by the marked date'] : []),
+    ...(lifeMonthsCount === null ? [] : [`marked date, else ${months(lifeMonthsCount)} of age`]),
+    ...(onMarkedDate && lifeMonthsCount === null ? ['marked date'] : []),
   ]
-  const dated = regular.length > 1 ? `${regular.join(' or ')}, whichever comes first` : regular.join('')
+  const dated = regular.join(' or ')
   const bySeason = seasons.filter(season => season !== 'before a passage').map(season => `each ${season}`)
   return [dated, ...(dated === '' ? [...bySeason, ...seasons.filter(season => season === 'before a passage')] : [])].filter(part => part !== '').join(', ')
 }
@@ -44,11 +44,13 @@ export function dueText({ dueOn, state }: Pick<TaskDue, 'dueOn' | 'state'>): Tex
 
 export const levelOf = (state: DueState): Level | null => stateWords[state]?.[0] ?? null
 
+/** How the things of a task are named: with their names where there is room, by their tags on paper. */
+export type ThingsText = (context: ViewContext, tags: readonly Tag[]) => Text
 /** Tags alone: their names stand with the tags everywhere else. */
-export const tagsText = (context: ViewContext, tags: readonly Tag[]): Text => joined(tags.toSorted(compareTags).map(tag => [context.tag(tag)]), ' ')
+export const tagsText: ThingsText = (context, tags) => joined(tags.toSorted(compareTags).map(tag => [context.tag(tag)]), ' ')
 
 /** Few things with their names, many by their tags. */
-export const thingsText = (context: ViewContext, tags: readonly Tag[]): Text =>
+export const thingsText: ThingsText = (context, tags) =>
   (tags.length <= 2 ? joined(tags.toSorted(compareTags).map(tag => context.named(tag)), lineBreak) : tagsText(context, tags))
 
 /** The zone in which the work is: of an item, or of the breaker of a circuit. */
