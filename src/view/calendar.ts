@@ -52,7 +52,8 @@ function eventsOf(context: ViewContext, job: Job, asOf: string): readonly ICalEv
       allDay: true,
       summary: `${identity.name}: ${job.task.title}`,
       description: description(context, job, items, due < asOf ? due : null),
-      categories: [{ name: job.task.group }],
+      // A comma parts categories, and not every program reads an escaped one.
+      categories: [{ name: job.task.group.replaceAll(', ', ' / ') }],
       alarms: reminders(job.task).map(days => ({ type: ICalAlarmType.display, trigger: days * dayS, description: job.task.title })),
       ...(repeating === null ? {} : { repeating }),
     }
