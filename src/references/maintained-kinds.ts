@@ -3,7 +3,7 @@ export const maintainedKinds = [
   'battery', 'lead-acid battery', 'lithium battery', 'flooded battery', 'agm battery', 'gel battery',
   'busbar', 'panel', 'breaker panel', 'fuse panel', 'fuse block', 'switching module',
   // Safety beacons of two sorts, and a radio that is carried.
-  'distress beacon', 'search-and-rescue transmitter', 'handheld vhf transceiver',
+  'distress beacon', 'rescue transmitter', 'handheld vhf transceiver',
 ] as const
 export type MaintainedKind = (typeof maintainedKinds)[number]
 

@@ -39,7 +39,7 @@ export function effectiveTasks(vessel: Vessel, generalTasks: readonly GeneralTas
     notDone: struckOut(all.filter(({ told }) => told.notDone)),
     findings: [
       ...[...grouped(all.filter(({ told }) => !told.notDone && missing(told) !== null), ({ told }) => [`${told.origin} ${told.key}`]).values()].map(([first]) => incomplete(first!.told, first!.thing)),
-      ...astray.map(task => find(taskIncomplete, { subject: { kind: 'maintenance task', id: task.key }, field: null, evidence: {}, limit: null, context: { key: task.key, lacks: 'items, since no general task has this key' } })),
+      ...astray.map(task => find(taskIncomplete, { subject: { kind: 'maintenance task', id: task.key }, field: null, evidence: {}, limit: null, context: { what: 'Maintenance task', key: 'it', lacks: 'items, since no general task has this key' } })),
     ],
   }
 }
@@ -83,8 +83,11 @@ function missing(told: Told): string | null {
 }
 
 function incomplete(told: Told, thing: Maintained): Finding {
-  const subject = told.origin === 'vessel' ? { kind: 'maintenance task', id: told.key } : { kind: 'equipment', id: thing.tag }
-  return find(taskIncomplete, { subject, field: told.origin === 'vessel' ? null : 'maintenance', evidence: {}, limit: null, context: { key: told.key, lacks: missing(told)! } })
+  const about = { evidence: {}, limit: null }
+  const lacks = missing(told)!
+  return told.origin === 'vessel'
+    ? find(taskIncomplete, { ...about, subject: { kind: 'maintenance task', id: told.key }, field: null, context: { what: 'Maintenance task', key: 'it', lacks } })
+    : find(taskIncomplete, { ...about, subject: { kind: 'equipment', id: thing.tag }, field: 'maintenance', context: { what: 'Item', key: `the task ${told.key} of its model`, lacks } })
 }
 
 /** Things for which a task is the same are done together. */

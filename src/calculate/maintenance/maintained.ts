@@ -39,6 +39,6 @@ function kindsOf(item: Item): readonly string[] {
   }
   if ('polarity' in item) return ['busbar']
   if ('ways' in item) return ['panel', item.kind]
-  if (item.kind === 'safety beacon') return [item.kind, item.beaconIdentity === null ? 'search-and-rescue transmitter' : 'distress beacon']
+  if (item.kind === 'safety beacon') return [item.kind, item.beaconIdentity === null ? 'rescue transmitter' : 'distress beacon']
   return item.kind === 'vhf transceiver' && item.mmsi?.startsWith(mmsiForms.handheld.prefix) ? ['handheld vhf transceiver'] : [item.kind]
 }

@@ -23,19 +23,19 @@ export function recordFindings(vessel: Vessel, jobs: readonly Job[], knownKeys: 
     const tags = tagsByKey.get(key)
     // What was removed since keeps its history; a general task that nothing on board has any more, likewise.
     if (itemTag !== null && items.get(itemTag)?.status === 'removed') return []
-    if (tags === undefined) return knownKeys.has(key) ? [] : [find(recordOfUnknownTask, { ...about, subject, context: { key, date, ...nearestOf(key, [...tagsByKey.keys()]) } })]
-    return itemTag === null || tags.has(itemTag) ? [] : [find(recordOfOtherItem, { ...about, subject, context: { key, date, item: itemTag } })]
+    if (tags === undefined) return knownKeys.has(key) ? [] : [find(recordOfUnknownTask, { ...about, subject, context: { key, ...nearestOf(key, [...tagsByKey.keys()]) } })]
+    return itemTag === null || tags.has(itemTag) ? [] : [find(recordOfOtherItem, { ...about, subject, context: { item: itemTag } })]
   })
 }
 
 /** `today`: the latest day that is known to have come. */
 export function datesAhead(vessel: Vessel, today: string | null): readonly Finding[] {
   if (today === null) return []
-  const ahead = (what: string, subject: { kind: string; id: string }, date: string): readonly Finding[] =>
-    (date <= today ? [] : [find(recordAhead, { ...about, subject, context: { what, date, day: today } })])
+  const ahead = (what: string, subject: { readonly kind: string; readonly id: string }, date: string): readonly Finding[] =>
+    (date <= today ? [] : [find(recordAhead, { ...about, subject, context: { what, day: today } })])
   return [
-    ...vessel.maintenanceRecords.flatMap(({ taskKey, date }) => ahead(`Maintenance record "${taskKey}"`, record(taskKey, date), date)),
-    ...vessel.runningHours.flatMap(({ itemTag, date }) => ahead(`Running hours of ${itemTag}`, reading(itemTag, date), date)),
+    ...vessel.maintenanceRecords.flatMap(({ taskKey, date }) => ahead('Maintenance record', record(taskKey, date), date)),
+    ...vessel.runningHours.flatMap(({ itemTag, date }) => ahead('Running hours of', reading(itemTag, date), date)),
   ]
 }
 
@@ -43,7 +43,7 @@ const reading = (tag: Tag, date: string) => ({ kind: 'reading of running hours',
 
 export const counterFindings = (counters: ReadonlyMap<Tag, Counter>): readonly Finding[] =>
   [...counters.values()].flatMap(({ itemTag, readings }) => backwards(readings).map(({ before, after }) => find(hoursBackwards, {
-    subject: reading(itemTag, after.on), field: 'runningH', evidence: { beforeH: before.runningH, afterH: after.runningH }, limit: null, context: { before: before.on, after: after.on },
+    subject: reading(itemTag, after.on), field: 'runningH', evidence: { beforeH: before.runningH, afterH: after.runningH }, limit: null, context: { before: before.on },
   })))
 
 export function missingCounters(vessel: Vessel, jobs: readonly Job[], counters: ReadonlyMap<Tag, Counter>): readonly Finding[] {
