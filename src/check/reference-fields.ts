@@ -44,6 +44,8 @@ const dataSource: Expected = { kinds: [...device.kinds, 'outside-links'], inWord
 const ethernetNetwork: Expected = { kinds: ['ethernet-networks'], inWords: 'an Ethernet network' }
 const opened: Expected = { kinds: [...device.kinds, 'wireless-networks', 'outside-links'], inWords: 'a device, a wireless network or an outside link' }
 const item: Expected = { kinds: ['equipment', 'batteries', 'busbars', 'panels'], inWords: 'an item' }
+/** A residual-current breaker is a circuit. */
+const maintained: Expected = { kinds: [...item.kinds, 'circuits'], inWords: 'an item or a circuit' }
 /** Whatever has a page. */
 const anything: Expected = {
   kinds: [...item.kinds, 'circuits', 'cables', 'zones', 'systems', 'wireways', 'wireway-points', 'can-buses', 'serial-links', 'ethernet-networks', 'backbone'],
@@ -88,7 +90,7 @@ export const referenceFields: Readonly<Partial<Record<KindKey, readonly Referenc
   'measurements': [field('subject', measured), field('at', readAt)],
   'photographs': [field('zone', zone), field('call-outs.*.item', anything)],
   'procedures': [field('about', anything, 'list')],
-  'maintenance-tasks': [field('items', item, 'list'), field('hours-of', item)],
-  'maintenance-records': [field('item', item)],
+  'maintenance-tasks': [field('items', maintained, 'list'), field('hours-of', item)],
+  'maintenance-records': [field('item', maintained)],
   'running-hours': [field('item', item)],
 }

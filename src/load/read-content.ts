@@ -7,6 +7,7 @@ import { z } from 'zod'
 import type { Caution, Content, ContentPage, SignalWord } from '../model/content.js'
 import { cautionPages, hazards } from '../references/caution-words.js'
 import { isEquipmentKind } from '../references/equipment-kinds.js'
+import { readMaintenance } from './read-maintenance.js'
 import { emergencyTasks, ownerTasks, procedurePlaces } from '../references/procedure-places.js'
 import { systemKinds } from '../references/system-kinds.js'
 
@@ -33,7 +34,7 @@ const cautionMatter = z.strictObject({
 })
 
 export async function readContent(folder: string = contentFolder): Promise<Content> {
-  const [pages, cautions, emergency, owner, operating, systems, faultTrees] = await Promise.all([
+  const [pages, cautions, emergency, owner, operating, systems, faultTrees, maintenanceTasks] = await Promise.all([
     readMarkdown(folder, pageMatter),
     readMarkdown(join(folder, 'cautions'), cautionMatter),
     readMarkdown(join(folder, 'emergency'), taskMatter),
@@ -41,6 +42,7 @@ export async function readContent(folder: string = contentFolder): Promise<Conte
     readMarkdown(join(folder, 'operating'), operatingMatter),
     readMarkdown(join(folder, 'systems'), pageMatter),
     readMarkdown(join(folder, 'fault-trees'), pageMatter),
+    readMaintenance(join(folder, 'maintenance')),
   ])
   return {
     pages: new Map(pages.map(({ name, matter, markdown }): [string, ContentPage] => [name, { title: matter.title, markdown }])),
@@ -53,7 +55,7 @@ export async function readContent(folder: string = contentFolder): Promise<Conte
     operating: operating.map(({ name, matter, markdown }) => ({ key: name, title: matter.title, kinds: matter.kinds, markdown })),
     systems: byName(systemKinds, systems),
     faultTrees: faultTrees.map(({ name, matter, markdown }) => ({ key: keyOf(name), title: matter.title, markdown })),
-    maintenanceTasks: [],
+    maintenanceTasks,
     labelSizes: [],
   }
 }

@@ -22,6 +22,7 @@ const keysOfField: Readonly<Record<string, string>> = {
   routeLengthM: 'length',
   unprotectedReason: 'unprotected',
 }
+const recordedAgain: ReadonlySet<KindKey> = new Set(['maintenance-records', 'running-hours'])
 /** Parts of the model that are no level of their own in the files. */
 const flattened: ReadonlySet<string> = new Set(['identity'])
 
@@ -41,6 +42,9 @@ export function sourceIndex(entries: readonly SourceEntry[]): Locate {
   for (const entry of entries) {
     const key = otherKey(kindNames[entry.kind].entry, entry.id ?? '')
     if (!isTagged(entry.kind) && !others.has(key)) others.set(key, { node: entry.node, name: nameSpan(entry) })
+    // Of what is recorded again and again, the date tells which.
+    const dated = `${key} of ${textAt(entry.node, 'date')}`
+    if (recordedAgain.has(entry.kind) && !others.has(dated)) others.set(dated, { node: entry.node, name: nameSpan(entry) })
   }
   const placeOf = ({ kind, id }: SubjectRef): Place | undefined => others.get(otherKey(kind, id)) ?? tagged.get(id)
 

@@ -2,7 +2,9 @@
 import type { EmergencyTask, OwnerTask, ProcedurePlace } from '../references/procedure-places.js'
 import type { CautionPage, Hazard } from '../references/caution-words.js'
 import type { SystemKind } from '../references/system-kinds.js'
-import type { LabelSize, TaskFacts } from './vessel.js'
+import type { Citation } from '../references/bibliography.js'
+import type { Doer } from '../references/maintenance-words.js'
+import type { LabelSize, SpaceKind, TaskFacts } from './vessel.js'
 
 export interface Content {
   /** By file name without its ending: `how-to-read`, `glossary`, … */
@@ -48,5 +50,15 @@ export interface Caution {
 /** A task of maintenance for every item of some kinds. */
 export interface GeneralTask extends TaskFacts {
   readonly title: string
+  readonly by: Doer
+  readonly source: string
+  /** Keys of `references/equipment-kinds.ts` and words of `references/maintained-kinds.ts`. */
   readonly kinds: readonly string[]
+  /** Only in these kinds of space; empty: in all. */
+  readonly spaces: readonly SpaceKind[]
+  /** Not by its kind alone: only where a model or the vessel's data ask for it by its key. */
+  readonly onlyWhenAsked: boolean
+  /** What it belongs to, as a heading. */
+  readonly group: string
+  readonly citation: Citation
 }

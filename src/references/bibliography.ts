@@ -316,6 +316,45 @@ export const bibliography = {
   'tia-568': {
     designation: 'TIA-568', title: 'Balanced twisted-pair telecommunications cabling and components standard', publisher: 'Telecommunications Industry Association', edition: null,
     standing: 'from memory', remark: 'The two orders of the pairs at an eight-way plug, A and B.',
+  '46-cfr-25': {
+    designation: '46 CFR 25.26-50', title: 'Code of Federal Regulations, title 46, part 25: requirements for uninspected vessels, servicing of distress beacons', publisher: 'United States Government',
+    edition: null, standing: 'public law', remark: 'Read in the law: monthly test, replacement of the battery. The same test is in 46 CFR 122.728 and 169.831.',
+  },
+  '46-cfr-160': {
+    designation: '46 CFR 160.036', title: 'Code of Federal Regulations, title 46, part 160: hand-held rocket-propelled parachute red flare distress signals', publisher: 'United States Government',
+    edition: null, standing: 'public law', remark: 'Read in the law: marked to expire at most 42 months after manufacture. That unexpired ones only may be used is in 33 CFR 175.125.',
+  },
+  'imo-circ-1040': {
+    designation: 'IMO MSC/Circ.1040', title: 'Guidelines on annual testing of 406 MHz satellite EPIRBs', publisher: 'IMO', edition: null, standing: 'published',
+    remark: 'With SOLAS chapter IV, regulation 15.9: a rule for ships, good practice on a small craft.',
+  },
+  'imo-circ-1039': {
+    designation: 'IMO MSC/Circ.1039', title: 'Guidelines for shore-based maintenance of satellite EPIRBs', publisher: 'IMO', edition: null, standing: 'published',
+    remark: 'At most five years apart; repeated by a flag administration in its marine guidance note 673. A rule for ships.',
+  },
+  'imo-circ-1252': {
+    designation: 'IMO MSC.1/Circ.1252', title: 'Guidelines on annual testing of the automatic identification system (AIS)', publisher: 'IMO', edition: null, standing: 'from memory',
+    remark: 'A rule for ships, good practice on a small craft.',
+  },
+  'solas-iii': {
+    designation: 'SOLAS chapter III', title: 'International Convention for the Safety of Life at Sea, chapter III: life-saving appliances', publisher: 'IMO', edition: null, standing: 'published',
+    remark: 'Regulation 20.8; service up to 30 months apart with special approval by MSC.1/Circ.1328. A rule for ships.',
+  },
+  'gmdss-tests': {
+    designation: 'routine tests of GMDSS', title: 'List of routine tests and checks of radio installations of the global maritime distress and safety system', publisher: '', edition: null,
+    standing: 'published', remark: 'Read in a public list. A rule for ships, good practice on a small craft.',
+  },
+  'beacon-registers': {
+    designation: 'national beacon registers', title: 'Conditions of national registers of 406 MHz beacons', publisher: '', edition: null, standing: 'published',
+    remark: 'To be confirmed every two years; ask the register of the flag.',
+  },
+  'release-manuals': {
+    designation: 'manuals of hydrostatic releases', title: 'Instructions of makers of hydrostatic release units', publisher: '', edition: null, standing: 'published',
+    remark: 'Two years from installation, four years from manufacture.',
+  },
+  'nfpa-10': {
+    designation: 'NFPA 10', title: 'Standard for portable fire extinguishers', publisher: 'NFPA', edition: null, standing: 'published',
+    remark: 'Intervals read in published guides. A land rule, used as advice; the flag may ask for more.',
   },
   'common-practice': { designation: 'common practice', title: 'Common practice of the trade, no published source', publisher: '', edition: null, standing: 'common practice', remark: null },
   'heat-balance': {

@@ -176,6 +176,7 @@ export const equipmentKinds = {
   'manual bilge pump': gear('G', 'Manual bilge pump'),
   'emergency tiller': gear('S', 'Emergency tiller'),
   'liferaft': gear('F', 'Liferaft'),
+  'hydrostatic release': gear('F', 'Hydrostatic release'),
   'lifejackets': gear('F', 'Lifejackets'),
   'lifebuoy': gear('F', 'Lifebuoy'),
   'boarding ladder': gear('F', 'Boarding ladder'),

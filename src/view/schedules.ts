@@ -5,6 +5,7 @@ import { circuitTable } from './pages/circuits.view.js'
 import { measurementTable } from './pages/commissioning-measured.js'
 import { equipmentTable } from './pages/equipment.view.js'
 import { serialWireSchedule } from './pages/networks/serial.view.js'
+import { maintenanceSchedule } from './pages/maintenance/schedule.js'
 import { panelsTable } from './pages/panels.view.js'
 import { settingsSchedule, softwareTable } from './pages/record/configuration.view.js'
 import { byTag, scheduleOf } from './tables.js'
@@ -25,6 +26,7 @@ export function schedules(context: ViewContext): readonly Schedule[] {
     serialWireSchedule(context),
     scheduleOfSheet('wires.csv', wireSheet(context)),
     scheduleOfSheet('cable-bill.csv', billSheet(context)),
+    maintenanceSchedule(context),
     {
       file: 'labels.csv',
       columns: ['Cable', 'End', 'Label'],

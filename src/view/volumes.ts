@@ -45,7 +45,7 @@ const manualChapters = (context: ViewContext, under: (folder: string) => readonl
   chapter('Zones', under('zones'), { compact: true }),
   chapter('Photographs', under(fixedPages.photographs), { compact: true }),
   chapter('Fault tracing', [fixedPages.faultTracing, ...under(fixedPages.faultTrees)], { compact: true }),
-  chapter('Maintenance', [fixedPages.maintenance, ...under(fixedPages.maintenance)]),
+  chapter('Maintenance', [fixedPages.maintenance, ...under(fixedPages.maintenance)], { compact: true }),
   chapter('Power: one-line diagrams', [fixedPages.electrical]),
   chapter('Panels and modules', [fixedPages.panels, ...under('panels')]),
   chapter('Circuit schedule', [fixedPages.circuits], { landscape: true }),

@@ -6,8 +6,8 @@ import { blankBusFacts, blankCable, blankCableType, blankEquipment, blankItem } 
 import { awgSize } from '../../src/references/tables/astm-b258-awg.js'
 import type { ConductorSize } from '../../src/units/conductor-size.js'
 import type {
-  Battery, Busbar, Cable, CableEnd, CanBus, CableType, Circuit, Duty, Equipment, EthernetNetwork, Measurement, OperatingMode, OutsideLink, Output, Panel, Protection, SerialLink, SpaceKind, Vessel,
-  Wireway, WirewayPoint, Zone,
+  Battery, Busbar, Cable, CableEnd, CanBus, CableType, Circuit, Duty, Equipment, EthernetNetwork, MaintenanceRecord, Measurement, OperatingMode, OutsideLink, Output, Panel, Protection, SerialLink, SpaceKind, Vessel,
+  VesselTask, Wireway, WirewayPoint, Zone,
 } from '../../src/model/vessel.js'
 
 /** Everything may be left out but what makes no sense without a value. */
@@ -137,3 +137,12 @@ export const anOutsideLink = (given: Given<OutsideLink, 'tag'>): OutsideLink => 
   name: `Link ${given.tag}`, purpose: null, kind: 'mobile data', equipmentTag: null, antennaTags: [], downMbitPerS: null, upMbitPerS: null, provider: null,
   priorityNumber: null, coverage: null, ...given,
 })
+
+/** A task of the vessel's own data. */
+export const aTask = (given: Given<VesselTask, 'key'>): VesselTask => ({
+  title: null, everyDaysCount: null, everyMonthsCount: null, everyRunningH: null, everyMadeMonthsCount: null, lifeMonthsCount: null, onMarkedDate: false,
+  seasons: [], by: null, how: [], inOrder: null, parts: [], source: null, notDone: false, reason: null, itemTags: [], hoursOfTag: null, ...given,
+})
+
+export const aRecord = (taskKey: string, date: string, given: Partial<MaintenanceRecord> = {}): MaintenanceRecord =>
+  ({ taskKey, date, itemTag: null, runningH: null, by: null, notes: null, ...given })

@@ -35,6 +35,7 @@ export const exitCodes = {
   'accepted': 1,
   'completeness': 0,
   'location': 0,
+  'maintenance': 1,
   'can-bus': 1,
   'ethernet': 1,
   'schema-faults': 1,

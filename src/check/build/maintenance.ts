@@ -6,7 +6,8 @@ type Task = Omit<Entry<'maintenance-tasks'>, 'items' | 'hours-of'>
 
 export const taskFactsOf = (task: Task): TaskFacts => ({
   key: task.task, title: task.title ?? null, everyDaysCount: task.days ?? null, everyMonthsCount: task.months ?? null, everyRunningH: task.hours ?? null,
-  seasons: task.seasons ?? [], by: task.by ?? null, how: task.how ?? null,
+  everyMadeMonthsCount: task['months-from-made'] ?? null, lifeMonthsCount: task['life-months'] ?? null, onMarkedDate: task['marked-date'] ?? false,
+  seasons: task.seasons ?? [], by: task.by ?? null, how: task.how === undefined ? [] : [task.how], inOrder: task['in-order'] ?? null,
   parts: (task.parts ?? []).map(({ name, number, quantity, 'kept-at': keptAt }) => ({ name, number: number ?? null, quantity: quantity ?? null, keptAt: keptAt ?? null })),
   source: task.source ?? null, notDone: task['not-done'] ?? false, reason: task.reason ?? null,
 })

@@ -11,14 +11,18 @@ const partSchema = z.strictObject({
 })
 
 const taskFields = {
-  task: tag('Key of the task; that of a general task where this one stands in its place.'),
+  task: tag('Key of the task; that of a general task where this one stands in its place: what is left out here is as there, and an interval given here stands for all of its intervals.'),
   title: text('What is done, in a few words.').optional(),
   days: wholeNumber('Every so many days.', { min: 1, max: 366 }).optional(),
   months: wholeNumber('Every so many months.', { min: 1, max: 600 }).optional(),
+  'months-from-made': wholeNumber('Every so many months, counted from the day on which the item was made.', { min: 1, max: 600 }).optional(),
+  'life-months': wholeNumber('Its life in months, from the day on which it was made, else fitted; the date marked on the item takes its place.', { min: 1, max: 600 }).optional(),
+  'marked-date': yesNo('Whether it is due on the date that is marked on the item.').optional(),
   hours: aboveZero('duration', 'Every so many running hours.').optional(),
   seasons: listOf(oneOf(seasons, 'Season.'), 'When it is done by season.').optional(),
   by: oneOf(doers, 'Who may do it.').optional(),
-  how: text('How it is done, and what tells that it is in order.').optional(),
+  how: text('How it is done.').optional(),
+  'in-order': text('What tells that it is in order.').optional(),
   parts: z.array(partSchema).describe('Parts and consumables.').optional(),
   source: text('Who asks for it: the maker’s manual, a rule.').optional(),
   'not-done': yesNo('Whether the general task of this key does not hold here.').optional(),

@@ -9,9 +9,18 @@ export interface TaskFacts {
   readonly everyDaysCount: number | null
   readonly everyMonthsCount: number | null
   readonly everyRunningH: number | null
+  /** Counted from the day on which the item was made, again and again. */
+  readonly everyMadeMonthsCount: number | null
+  /** Once, from the day on which it was made; the date marked on the item takes its place. */
+  readonly lifeMonthsCount: number | null
+  /** Due on the date marked on the item. */
+  readonly onMarkedDate: boolean
   readonly seasons: readonly Season[]
   readonly by: Doer | null
-  readonly how: string | null
+  /** Step by step. */
+  readonly how: readonly string[]
+  /** What tells that it is in order. */
+  readonly inOrder: string | null
   readonly parts: readonly Part[]
   readonly source: string | null
   /** The general task of this key does not hold here. */

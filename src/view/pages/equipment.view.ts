@@ -18,6 +18,7 @@ import { cautionBlocks, cautionKindsOf } from '../cautions.js'
 import { fixedPages } from '../site-map.js'
 import { photographBlocks, whereItIs } from './location/location-blocks.js'
 import { positionWords } from './location/position-words.js'
+import { upkeepBlocks } from './maintenance/upkeep.js'
 import { restoreBlocks } from './record/configuration.view.js'
 import { byTag, compareTags, tableOf } from '../tables.js'
 import { counted, dash, joined, muted, notRecorded, orDash } from '../text.js'
@@ -81,6 +82,7 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
     'ports' in item && item.ports.length > 0 ? portTable(context, item) : null,
     neighbours(context, item.tag),
     ...restoreBlocks(context, item.tag),
+    ...upkeepBlocks(context, item.tag),
     item.notes === null ? null : { is: 'markdown', source: item.notes },
     documentTable(item),
     findings.length === 0 ? null : { is: 'findings', empty: '', findings: findingCards(context, findings) },

@@ -24,6 +24,7 @@ const domainTitles: Readonly<Record<string, string>> = {
   SER: 'Serial links',
   CFG: 'Configuration record',
   LOC: 'Location',
+  MNT: 'Maintenance',
   COM: 'Commissioning',
   IDN: 'Identifiers',
   PLC: 'Placement',

@@ -34,6 +34,7 @@ function cardGroups({ findings }: ViewContext): readonly (readonly [string, read
       ['Photographs', fixedPages.photographs, 'What to see where, with numbers.'],
       ['Zones', fixedPages.zones, 'Stand in a place and see what is there.'],
       ['Equipment list', fixedPages.equipment, 'Every item, with its place, fuse, cables and settings.'],
+      ['Maintenance', fixedPages.maintenance, 'What is due, checklists, parts, and sheets to write on.'],
       ['Identifiers', fixedPages.identifiers, 'MMSI, call sign, hull identification, beacons.'],
     ]],
     ['Power', [

@@ -13,8 +13,9 @@ beforeAll(async () => {
 it('has exactly the findings that its README explains', () => {
   expect(sample.findings.map(({ id, subject }) => `${id} ${subject.id}`).toSorted())
     .toEqual([
-      'CMP201 Grey Quillet', 'COM101 C24', 'COM101 C29', 'COM302 C11', 'COM302 C13', 'DCD102 A5.3', 'DCD201 W208', 'DCD301 F32', 'DCD305 G2.1', 'DCD306 G41.1', 'DCD306 G42.1',
-      'DEP301 F1', 'ENG301 G1', 'FED202 E18', 'PLC303 B6', 'RAD301 T3', 'RAD303 B1', 'WWY101 WW23',
+      'CMP201 Grey Quillet', 'COM101 C24', 'COM101 C29', 'COM302 C11', 'COM302 C13', 'DCD102 A5.3', 'DCD201 W208', 'DCD301 F32', 'DCD305 G2.1',
+      'DCD306 G41.1', 'DCD306 G42.1', 'DEP301 F1', 'ENG301 G1', 'FED202 E18', 'MNT101 Grey Quillet', 'PLC303 B6', 'RAD301 T3', 'RAD303 B1',
+      'WWY101 WW23',
     ])
 })
 
