@@ -68,7 +68,7 @@ export async function examine(folder: string, options: ExamineOptions = {}): Pro
 
   const basis = bases[vessel.basis]
   const content = await readContent()
-  const results = calculate(vessel, basis, { asOf: options.asOf ?? null, generalTasks: content.maintenanceTasks })
+  const results = calculate(vessel, basis, { asOf: options.asOf ?? null, generalTasks: content.maintenanceTasks, labelSizes: content.labelSizes, dangerTexts: content.dangerTexts })
   return {
     status: 'examined', source, vessel, models, basis, content, results,
     findings: [...findings, ...locate(results.findings, positions)],

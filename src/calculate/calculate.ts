@@ -71,7 +71,7 @@ export function calculate(vessel: Vessel, basis: Basis, occasion: Occasion = noO
     emergency: emergencyPass(vessel, basis, upstream),
     maintenance: maintenancePass(vessel, basis, occasion),
     cableBill: cableBillPass(vessel, basis, upstream),
-    labels: labelsPass(vessel, basis, upstream),
+    labels: labelsPass(vessel, basis, { ...upstream, acSupply, radio: electronics.radio }, occasion),
     completeness: completenessPass(vessel, basis, upstream),
   }
   const onwards = { protectiveDevices, acSupply, energy, dependency, reserve, commissioning, ...electronics, ...handover }

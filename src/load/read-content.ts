@@ -8,6 +8,7 @@ import type { Caution, Content, ContentPage, SignalWord } from '../model/content
 import { isEquipmentKind } from '../references/equipment-kinds.js'
 import { emergencyTasks, ownerTasks, procedurePlaces } from '../references/procedure-places.js'
 import { systemKinds } from '../references/system-kinds.js'
+import { readDangerTexts, readLabelSizes } from './read-labels.js'
 
 const contentFolder = fileURLToPath(new URL('../../content', import.meta.url))
 
@@ -28,7 +29,7 @@ const cautionMatter = z.strictObject({
 })
 
 export async function readContent(folder: string = contentFolder): Promise<Content> {
-  const [pages, cautions, emergency, owner, operating, systems, faultTrees] = await Promise.all([
+  const [pages, cautions, emergency, owner, operating, systems, faultTrees, labelSizes, dangerTexts] = await Promise.all([
     readMarkdown(folder, pageMatter),
     readMarkdown(join(folder, 'cautions'), cautionMatter),
     readMarkdown(join(folder, 'emergency'), taskMatter),
@@ -36,6 +37,8 @@ export async function readContent(folder: string = contentFolder): Promise<Conte
     readMarkdown(join(folder, 'operating'), operatingMatter),
     readMarkdown(join(folder, 'systems'), pageMatter),
     readMarkdown(join(folder, 'fault-trees'), pageMatter),
+    readLabelSizes(join(folder, 'label-sizes.yaml')),
+    readDangerTexts(join(folder, 'danger-labels.yaml')),
   ])
   return {
     pages: new Map(pages.map(({ name, matter, markdown }): [string, ContentPage] => [name, { title: matter.title, markdown }])),
@@ -48,7 +51,8 @@ export async function readContent(folder: string = contentFolder): Promise<Conte
     systems: byName(systemKinds, systems),
     faultTrees: faultTrees.map(({ name, matter, markdown }) => ({ key: keyOf(name), title: matter.title, markdown })),
     maintenanceTasks: [],
-    labelSizes: [],
+    labelSizes,
+    dangerTexts,
   }
 }
 

@@ -289,6 +289,22 @@ export const bibliography = {
     designation: 'published example sentences', title: 'Example sentences of receivers, sounders and instruments as printed in open manuals and data', publisher: '', edition: null,
     standing: 'published', remark: 'Lengths counted on the examples; how often each is sent is common practice.',
   },
+  'ansi-z535': {
+    designation: 'ANSI Z535', title: 'Safety signs and labels (Z535.2 facility signs, Z535.4 product labels)', publisher: 'National Electrical Manufacturers Association',
+    edition: '2011, as quoted', standing: 'published', remark: 'Letter heights by viewing distance, and signal words, read as quoted in published guides.',
+  },
+  'iso-18004': {
+    designation: 'ISO/IEC 18004', title: 'QR code bar code symbology specification', publisher: 'ISO/IEC', edition: null, standing: 'from memory',
+    remark: 'Quiet zone of four modules on each side, levels of error correction.',
+  },
+  'iec-62491': {
+    designation: 'IEC 62491', title: 'Industrial systems, installations and equipment and industrial products. Labelling of cables and cores', publisher: 'IEC', edition: null,
+    standing: 'from memory', remark: 'Each cable carries its own label at both ends.',
+  },
+  'typeface': {
+    designation: 'the typeface', title: 'IBM Plex Mono and IBM Plex Sans Condensed, semibold: metrics of the fonts in templates/assets/fonts', publisher: '', edition: null, standing: 'derived',
+    remark: 'Advances and the height of capitals, in thousandths of the text size; held in the tests against what a browser measures.',
+  },
   'common-practice': { designation: 'common practice', title: 'Common practice of the trade, no published source', publisher: '', edition: null, standing: 'common practice', remark: null },
   'heat-balance': {
     designation: 'heat balance of a conductor', title: 'Steady heat balance of a conductor', publisher: '', edition: null, standing: 'derived', remark: 'An estimate, used for the physical voltage drop only.',

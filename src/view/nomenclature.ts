@@ -85,6 +85,13 @@ const special: Readonly<Record<string, string>> = {
   drawnCurrentMilliA: 'current that its listeners take',
   listenerCurrentMilliA: 'current of one more listener',
   moreListenersCount: 'further listeners',
+  printedHeightMm: 'height of the printed part',
+  girthMm: 'around the cable',
+  neededHeightMm: 'height of the label that is needed',
+  distanceFactor: 'times the height of a letter',
+  letterHeightMm: 'height of a capital letter',
+  longestLineFactor: 'width of the longest line, in text sizes',
+  textSizeMm: 'text size',
 }
 
 export function wordsOf(name: string): string {

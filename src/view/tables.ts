@@ -1,6 +1,8 @@
 /** Makers of tables: a column says what it is called and what goes into it, once. */
 import type { Column, Row, Schedule, Table, Text } from './view-model.js'
 
+export { byTag, compareTags } from '../model/tag-order.js'
+
 export interface ColumnOf<T> {
   readonly title: string
   readonly unit?: string
@@ -53,8 +55,3 @@ export const scheduleOf = (file: string, table: Table): Schedule => ({
   columns: table.columns.map(({ title, unit }) => (unit === null ? title : `${title} (${unit})`)),
   rows: table.rows.map(row => row.cells.map(plainText)),
 })
-
-/** Order of tags as people read them: W2 before W10. */
-const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' })
-export const byTag = (a: { readonly tag: string }, b: { readonly tag: string }): number => collator.compare(a.tag, b.tag) || (a.tag < b.tag ? -1 : 1)
-export const compareTags = (a: string, b: string): number => collator.compare(a, b)
