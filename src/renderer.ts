@@ -6,7 +6,7 @@ import type { Browser } from 'puppeteer'
 import { findBrowser, openBrowser } from './render/browser.js'
 import { type DiagramOutcome, type DiagramSource, type DrawingBoard, drawDiagrams, openDrawingBoard } from './render/draw-diagrams.js'
 import type { PrintOptions } from './render/print-pdf.js'
-import { type Drawing, renderSite, renderVolume } from './render/site.js'
+import { type Drawing, renderLabels, renderSite, renderVolume } from './render/site.js'
 import type { View, Volume } from './view/view-model.js'
 
 export interface Renderer {
@@ -14,11 +14,14 @@ export interface Renderer {
   readonly lacking: string | null
   /** Draws every diagram of the view; without a browser, none. */
   draw(view: View): Promise<Drawn>
-  writeSite(view: View, drawn: Drawn, folder: string): Promise<void>
+  /** `missing`: files of the pack that its pages link to and that it is made without. */
+  writeSite(view: View, drawn: Drawn, folder: string, missing?: ReadonlySet<string>): Promise<void>
   /** Writes the document behind a PDF to `print/`. */
   writeVolume(view: View, volume: Volume, drawn: Drawn, folder: string): Promise<void>
   /** Prints a written document. Must not be called while something is lacking. */
   print(options: PrintOptions): Promise<{ readonly pages: number; readonly bytes: number }>
+  /** Writes and prints the sheets of labels into the folder; how many sheets each document has. */
+  printLabels(view: View, folder: string, metadataOf: (title: string) => PrintOptions['metadata']): Promise<readonly number[]>
   close(): Promise<void>
 }
 
@@ -42,13 +45,19 @@ export async function openRenderer(
   return {
     lacking,
     draw: async view => (board === null ? nothingDrawn : sorted(await drawDiagrams(board, diagramSourcesOf(view), { cacheFolder }))),
-    writeSite: (view, { drawings }, folder) => renderSite(view, { outFolder: folder, drawings, undrawnReason }),
+    writeSite: (view, { drawings }, folder, missing = new Set()) => renderSite(view, { outFolder: folder, drawings, undrawnReason, missing }),
     writeVolume: (view, volume, { drawings }, folder) => renderVolume(view, volume, { outFolder: folder, drawings, undrawnReason }),
     async print(options) {
       if (browser === null) throw new Error('printing without a browser')
       // What reads and rewrites PDFs is large, and a preview needs none of it.
       const { printManual } = await import('./render/print-pdf.js')
       return printManual(browser, options)
+    },
+    async printLabels(view, folder, metadataOf) {
+      if (browser === null) throw new Error('printing without a browser')
+      await renderLabels(view, folder)
+      const { printLabels } = await import('./render/print-labels.js')
+      return printLabels(browser, view.labels.documents, folder, metadataOf)
     },
     close: async () => {
       await board?.close()

@@ -9,6 +9,7 @@ import { withTemporaryFolder } from '../package/pack-folder.js'
 import { type PreviewServer, type Shown, startPreviewServer } from '../preview/preview-server.js'
 import { watchFolders } from '../preview/watch-folders.js'
 import { openRenderer, type Renderer } from '../renderer.js'
+import type { View } from '../view/view-model.js'
 import { findingsText } from './outcome-text.js'
 import { dateOf, type ExitCode, exitCode, type Surroundings, Unusable } from './surroundings.js'
 
@@ -87,7 +88,7 @@ async function makeSite(
   try {
     const view = await viewOf(forEdition(examination, 'owner'))
     const drawn = await renderer.draw(view)
-    await renderer.writeSite(view, drawn, outFolder)
+    await renderer.writeSite(view, drawn, outFolder, new Set(packFilesOf(view)))
     const took = ((now().getTime() - started.getTime()) / 1000).toFixed(1)
     return { shown: { folder: path.join(outFolder, 'site') }, said: [`${counts} (${took} s)`, ...drawn.failures].join('\n') + '\n' }
   } catch (fault) {
@@ -96,6 +97,9 @@ async function makeSite(
     return { shown: { reportHtml: reportHtml(text) }, said: text }
   }
 }
+
+/** What lies beside the site in a pack; a preview is the site alone. */
+const packFilesOf = ({ volumes, files, labels }: View): readonly string[] => [...volumes, ...files, ...labels.documents, ...labels.lists].map(({ file }) => file)
 
 const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;')
 

@@ -46,6 +46,7 @@ import { safetyPages } from './pages/safety.view.js'
 import { spareCapacityPage } from './pages/spare-capacity.view.js'
 import { electricalPage, findPage, homePage, vesselPage } from './pages/vessel.view.js'
 import { files } from './files.js'
+import { labelPrints } from './labels/label-prints.js'
 import { navigation } from './navigation.js'
 import { schedules } from './schedules.js'
 import { formulaOnce } from './working.js'
@@ -74,6 +75,7 @@ export function makeView({ edition, vessel, results, basis, findings, content, r
     navigation: navigation(context, pages),
     schedules: schedules(context),
     files: files(context),
+    labels: labelPrints(context),
   }
 }
 

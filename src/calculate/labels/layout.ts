@@ -5,7 +5,7 @@ import type { LabelSize } from '../../model/vessel.js'
 import { atLeast, type Limit } from '../../findings/finding.js'
 import { closeReading, dangerReading, labelMarginMm, largestCodeMm, largestLetterMm, leastCodeMm, type Reading, signalReading } from '../../references/tables/label-practice.js'
 import { capitalHeightFactor, type LabelFace, linePitchFactor, widthFactor } from '../../references/tables/letter-advances.js'
-import { compare } from '../compare.js'
+import { compare, exceeds } from '../compare.js'
 import { letterHeight } from './letter-height.calc.js'
 import { textSize, textSizeMethod } from './text-size.calc.js'
 
@@ -24,8 +24,10 @@ export function layOut(words: LabelWords, size: LabelSize): LaidOut {
     ? [[band('words', words, words.texts, box)]]
     : headlineShares.map(share => {
         const headHeightMm = box.heightMm * share
+        // The safety alert symbol stands before the signal word, as wide as it is high.
+        const symbolMm = words.signal === null ? 0 : headHeightMm
         return [
-          band(words.signal === null ? 'tag' : 'signal', words, [words.headline!], { ...box, heightMm: headHeightMm }),
+          band(words.signal === null ? 'tag' : 'signal', words, [words.headline!], { ...box, leftMm: box.leftMm + symbolMm, widthMm: box.widthMm - symbolMm, heightMm: headHeightMm }),
           band('words', words, words.texts, { ...box, topMm: box.topMm + headHeightMm, heightMm: box.heightMm - headHeightMm }),
         ]
       })
@@ -61,17 +63,20 @@ function codeBox({ leftMm, topMm, widthMm, heightMm }: Box): LabelLayout['code']
 const leastLetter = ({ citation, ...reading }: Reading): Limit => atLeast(letterHeight(reading).letterHeightMm, citation)
 const leastOf = (kind: BandKind, { use }: LabelWords): Limit => leastLetter(kind === 'signal' ? signalReading : use === 'danger' ? dangerReading : closeReading)
 
-/** Tags in the face of tags; so are the ends on a cable's label, which are tags too. */
-export const faceOf = (kind: BandKind, use: LabelWords['use']): LabelFace => (kind === 'tag' || (kind === 'words' && use === 'cables') ? 'tag' : 'words')
-
+/** The ends on a cable's label are tags too: only where they could not be read otherwise are they set in the narrower face. */
 function band(kind: BandKind, words: LabelWords, texts: readonly string[], box: Box): TextBand {
-  const face = faceOf(kind, words.use)
+  if (kind === 'tag' || words.use !== 'cables') return bandIn(kind === 'tag' ? 'tag' : 'words', kind, words, texts, box)
+  const usual = bandIn('tag', kind, words, texts, box)
+  return exceeds(usual.fit.letterHeightMm, usual.least) ? bandIn('words', kind, words, texts, box) : usual
+}
+
+function bandIn(face: LabelFace, kind: BandKind, words: LabelWords, texts: readonly string[], box: Box): TextBand {
   const largestSizeMm = largestLetterMm[kind] / capitalHeightFactor
   const lines = brokenFor(texts, face, box, largestSizeMm)
   const longestLineFactor = Math.max(...lines.map(line => widthFactor(line, face)))
   const fitted = textSize({ boxWidthMm: box.widthMm, boxHeightMm: box.heightMm, longestLineFactor, lineCount: lines.length }).textSizeMm
   const textSizeMm = Math.min(fitted, largestSizeMm)
-  return { kind, ...box, lines, fit: { method: textSizeMethod.id, textSizeMm, letterHeightMm: capitalHeightFactor * textSizeMm }, least: leastOf(kind, words) }
+  return { kind, face, ...box, lines, fit: { method: textSizeMethod.id, textSizeMm, letterHeightMm: capitalHeightFactor * textSizeMm }, least: leastOf(kind, words) }
 }
 
 /** Tried from the largest text down, in steps too small to be seen. */

@@ -57,7 +57,10 @@ export interface LabelLayout {
 }
 export type BandKind = 'signal' | 'tag' | 'words'
 export interface TextBand {
+  /** Of a signal word: the symbol stands before it, in a square as high as the band. */
   readonly kind: BandKind
+  /** `tag`: the face of tags, in which no two letters are alike. `words`: a narrower one. */
+  readonly face: 'tag' | 'words'
   readonly leftMm: number
   readonly topMm: number
   readonly widthMm: number
