@@ -34,6 +34,7 @@ export const exitCodes = {
   'configuration': 1,
   'can-bus': 1,
   'ethernet': 1,
+  'labels': 1,
   'schema-faults': 1,
   'no-vessel': 1,
   'references': 1,

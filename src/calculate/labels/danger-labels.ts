@@ -5,6 +5,7 @@ import type { LabelWords } from '../../model/results/labels.js'
 import type { Results } from '../../model/results.js'
 import type { Battery, Tag, Vessel } from '../../model/vessel.js'
 import type { EquipmentKindKey } from '../../references/equipment-kinds.js'
+import { leastWarnedDistanceM } from '../../references/tables/label-practice.js'
 import { say } from '../../units/format.js'
 import { placesOf } from '../wireways/places.js'
 import { zoneOf } from './place.js'
@@ -46,7 +47,7 @@ function dangers(vessel: Vessel, { feeding, acSupply, radio }: DangerSources): r
     ...unprotected(vessel),
     ...vessel.equipment.filter(({ kind }) => movingKinds.has(kind)).map(({ tag }): Danger => ({ kind: 'moving machine', tag, facts: {} })),
     ...radio.exposures.flatMap(({ tag, deciding }): readonly Danger[] =>
-      (deciding === null ? [] : [{ kind: 'radiation', tag, facts: { distance: say('distanceM', deciding.value, vessel) } }])),
+      (deciding === null || deciding.value < leastWarnedDistanceM ? [] : [{ kind: 'radiation', tag, facts: { distance: say('distanceM', deciding.value, vessel) } }])),
   ]
 }
 
@@ -56,12 +57,19 @@ function named(vessel: Vessel, tags: Iterable<Tag>): string {
   return [...new Set(tags)].map(tag => `${tag} ${items.get(tag)?.name ?? ''}`.trim()).join(', ')
 }
 
+/** Where the circuits that list the thing start. */
+const sourcesOf = (vessel: Vessel, feeding: Results['feeding'], tag: Tag): readonly Tag[] =>
+  [...new Set((lookup(vessel).circuitsOfLoad.get(tag) ?? []).flatMap(circuit => feeding.byCircuit.get(circuit.tag)?.sourceTag ?? []))]
+
 /** Inlets, sources, and what a.c. circuits start from or lead to that has several ways. */
 function mainsDangers(vessel: Vessel, { feeding, acSupply }: Pick<DangerSources, 'feeding' | 'acSupply'>): readonly (Danger & { readonly sourceTags: readonly Tag[] })[] {
   const { panels, busbars, circuits } = lookup(vessel)
   const voltage = (volts: readonly number[]): string => `${[...new Set(volts)].map(volt => say('nominalVoltageV', volt)).join(' and ')} a.c.`
-  const atSources = acSupply.sources.map(({ tag, kind, nominalVoltageV }) =>
-    ({ kind: kind === 'shore inlet' ? 'shore inlet' as const : 'mains' as const, tag, sourceTags: [tag], facts: { voltage: voltage([nominalVoltageV]), sources: named(vessel, [tag]) } }))
+  const atSources = acSupply.sources.map(({ tag, kind, nominalVoltageV }) => {
+    const behind = sourcesOf(vessel, feeding, tag)
+    const sourceTags = behind.length > 0 ? behind : [tag]
+    return { kind: kind === 'shore inlet' ? 'shore inlet' as const : 'mains' as const, tag, sourceTags, facts: { voltage: voltage([nominalVoltageV]), sources: named(vessel, sourceTags) } }
+  })
   const points = new Map<Tag, Tag[]>()
   for (const [circuitTag, { supplyForm }] of feeding.byCircuit) {
     const circuit = circuits.get(circuitTag)!
@@ -79,10 +87,10 @@ function mainsDangers(vessel: Vessel, { feeding, acSupply }: Pick<DangerSources,
 /** Where the label on mains voltage does not name all of them already. */
 function severalSupplies(vessel: Vessel, feeding: Results['feeding'], mains: readonly { readonly tag: Tag; readonly sourceTags: readonly Tag[] }[]): readonly Danger[] {
   const { circuitsOfLoad, items } = lookup(vessel)
-  return [...circuitsOfLoad].flatMap(([tag, circuits]): readonly Danger[] => {
-    const sourceTags = new Set(circuits.flatMap(circuit => feeding.byCircuit.get(circuit.tag)?.sourceTag ?? []))
+  return [...circuitsOfLoad.keys()].flatMap((tag): readonly Danger[] => {
+    const sourceTags = sourcesOf(vessel, feeding, tag)
     const said = mains.find(danger => danger.tag === tag)?.sourceTags ?? []
-    if (!items.has(tag) || sourceTags.size < 2 || [...sourceTags].every(sourceTag => said.includes(sourceTag))) return []
+    if (!items.has(tag) || sourceTags.length < 2 || sourceTags.every(sourceTag => said.includes(sourceTag))) return []
     return [{ kind: 'several supplies', tag, facts: { sources: named(vessel, sourceTags) } }]
   })
 }

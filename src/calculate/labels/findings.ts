@@ -77,7 +77,7 @@ export const labelSizeNotUsed: FindingKind<{}> = {
   id: 'LBL301', name: 'label-size-not-used', since, retired, severity: 'note',
   meaning: 'A label size is entered and nothing is printed on it, because the entry does not say what it is for.',
   message: ({ subject }) => `Label size ${subject.id}: nothing is printed on it`,
-  remedy: () => 'Say what it is for under "for": cables, ways, equipment or danger.',
+  remedy: () => 'Write what it is for under "for": cables, ways, equipment or danger.',
 }
 
 export const labelWithoutTag: FindingKind<{}> = {

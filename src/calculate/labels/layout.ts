@@ -1,6 +1,7 @@
 /** The words of a label in the space that it has: lines broken, the largest text that fits, and whether it can be read. */
 import type { Comparison } from '../../model/results.js'
 import type { BandKind, LabelLayout, LabelWords, TextBand } from '../../model/results/labels.js'
+import { labelPlace, labelsOnSheet } from '../../model/label-sheet.js'
 import type { LabelSize } from '../../model/vessel.js'
 import { atLeast, type Limit } from '../../findings/finding.js'
 import { closeReading, dangerReading, labelMarginMm, largestCodeMm, largestLetterMm, leastCodeMm, type Reading, signalReading } from '../../references/tables/label-practice.js'
@@ -20,19 +21,21 @@ export function layOut(words: LabelWords, size: LabelSize): LaidOut {
   const inner = innerBox(size)
   const code = words.hasCode ? codeBox(inner) : null
   const box = code === null ? inner : { ...inner, widthMm: inner.widthMm - code.sideMm }
-  const choices = words.headline === null
-    ? [[band('words', words, words.texts, box)]]
-    : headlineShares.map(share => {
-        const headHeightMm = box.heightMm * share
-        // The safety alert symbol stands before the signal word, as wide as it is high.
-        const symbolMm = words.signal === null ? 0 : headHeightMm
-        return [
-          band(words.signal === null ? 'tag' : 'signal', words, [words.headline!], { ...box, leftMm: box.leftMm + symbolMm, widthMm: box.widthMm - symbolMm, heightMm: headHeightMm }),
-          band('words', words, words.texts, { ...box, topMm: box.topMm + headHeightMm, heightMm: box.heightMm - headHeightMm }),
-        ]
-      })
+  // On a low label all of it stands in one band; a signal word always has its own.
+  const inOneBand = words.signal === null ? [[band('words', words, [[words.headline, ...words.texts].filter(part => part !== null).join(' ')], box)]] : []
+  const { headline } = words
+  const choices = headline === null ? inOneBand : [...headlineShares.map(share => bandsBelow(headline, words, box, box.heightMm * share)), ...inOneBand]
   const laidOut = choices.map(bands => ({ layout: { bands, code }, comparison: smallest(bands) }))
   return laidOut.reduce((best, next) => (readability(next) > readability(best) ? next : best))
+}
+
+function bandsBelow(headline: string, words: LabelWords, box: Box, headHeightMm: number): readonly TextBand[] {
+  // The safety alert symbol stands before the signal word, as wide as it is high.
+  const symbolMm = words.signal === null ? 0 : headHeightMm
+  return [
+    band(words.signal === null ? 'tag' : 'signal', words, [headline], { ...box, leftMm: box.leftMm + symbolMm, widthMm: box.widthMm - symbolMm, heightMm: headHeightMm }),
+    band('words', words, words.texts, { ...box, topMm: box.topMm + headHeightMm, heightMm: box.heightMm - headHeightMm }),
+  ]
 }
 
 /** How many times the least height the smallest letters have; more than enough counts as enough, so that the larger headline stays. */
@@ -45,11 +48,12 @@ function smallest(bands: readonly TextBand[]): Comparison {
 }
 
 /** Inside the margins; a label at the edge of its sheet keeps further from it. Of a wrap-around label the printed part. */
-function innerBox({ form, leftMm, topMm, pageWidthMm, labelWidthMm, labelHeightMm, columnsCount, stepAcrossMm }: LabelSize): Box {
-  const marginMm = labelMarginMm[form]
-  const rightMm = pageWidthMm - leftMm - (columnsCount - 1) * stepAcrossMm - labelWidthMm
-  const sideMm = Math.max(marginMm, labelMarginMm.pageEdge - Math.min(leftMm, rightMm))
-  const endMm = Math.max(marginMm, labelMarginMm.pageEdge - topMm)
+function innerBox(size: LabelSize): Box {
+  const { form, leftMm, topMm, pageWidthMm, pageHeightMm, labelWidthMm, labelHeightMm } = size
+  const last = labelPlace(size, labelsOnSheet(size) - 1)
+  const kept = (firstGapMm: number, lastGapMm: number): number => Math.max(labelMarginMm[form], labelMarginMm.pageEdge - Math.min(firstGapMm, lastGapMm))
+  const sideMm = kept(leftMm, pageWidthMm - last.xMm - labelWidthMm)
+  const endMm = kept(topMm, pageHeightMm - last.yMm - labelHeightMm)
   return { leftMm: sideMm, topMm: endMm, widthMm: Math.max(labelWidthMm - 2 * sideMm, 1), heightMm: Math.max(labelHeightMm - 2 * endMm, 1) }
 }
 

@@ -15,8 +15,11 @@ export const signalReading: Reading = { readingDistanceMm: 750, distanceFactor: 
 /** Larger letters make a label no clearer. Common practice, no source. */
 export const largestLetterMm = { signal: 9, tag: 7, words: 3.6 } as const
 
+/** Nearer than that to an antenna is only who works on it: no label warns of less. Common practice, no source. */
+export const leastWarnedDistanceM = 0.3
+
 /** Left free inside a label, and from the edge of the sheet, where printers do not print. Common practice, no source. */
-export const labelMarginMm = { sheet: 1.5, wrap: 0.9, pageEdge: 5 } as const
+export const labelMarginMm = { sheet: 1.5, wrap: 1.2, pageEdge: 5 } as const
 
 /**
  * A code is read when each of its modules has four dots of a label printer of 300 dots to the inch: 4 · 25.4 / 300. Four dots a

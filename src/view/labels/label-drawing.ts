@@ -24,13 +24,13 @@ export function labelDrawing({ layout, signal }: Label, modules: CodeModules | n
   return bands.join('') + (layout.code === null || modules === null ? '' : code(layout.code, modules))
 }
 
-/** With the outline of what is stuck on, of a wrap-around label the clear tail too. For the page, not for the sheet. */
+/** At its real size, with the outline of what is stuck on, of a wrap-around label the clear tail too. For the page, not for the sheet. */
 export function framedLabel(label: Label, size: LabelSize, modules: CodeModules | null): string {
   const height = wholeHeightMm(size)
   const frame = (y: number, h: number, fill: string) => element('rect', { x: '0', y: mm(y), width: mm(size.labelWidthMm), height: mm(h), rx: '1', style: `fill:${fill};stroke:#5b6b75;stroke-width:0.2` })
   const tail = size.clearTailMm > 0 ? frame(size.labelHeightMm, size.clearTailMm, '#eef2f4') : ''
   return element('svg', {
-    xmlns: 'http://www.w3.org/2000/svg', viewBox: `-0.5 -0.5 ${mm(size.labelWidthMm + 1)} ${mm(height + 1)}`, role: 'img',
+    xmlns: 'http://www.w3.org/2000/svg', class: 'label', viewBox: `-0.5 -0.5 ${mm(size.labelWidthMm + 1)} ${mm(height + 1)}`, role: 'img',
     width: `${mm(size.labelWidthMm + 1)}mm`, height: `${mm(height + 1)}mm`,
   }, frame(0, size.labelHeightMm, '#ffffff') + tail + labelDrawing(label, modules))
 }

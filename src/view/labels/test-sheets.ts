@@ -15,7 +15,7 @@ export function testSheets(sizes: readonly LabelSize[]): readonly LabelDocument[
   const papers = [...new Map(once.map(size => [`${mm(size.pageWidthMm)}x${mm(size.pageHeightMm)}`, size]))]
   return papers.map(([paper, { pageWidthMm, pageHeightMm }]): LabelDocument => {
     const onPaper = once.filter(size => size.pageWidthMm === pageWidthMm && size.pageHeightMm === pageHeightMm)
-    return { file: `labels/test-sheets-${paper}.pdf`, title: 'Test sheets for label stock', ...pageOf(onPaper[0]!), sheets: onPaper.map(size => sheetOf(size, testSheet(size))) }
+    return { file: `labels/test-sheets-${paper}.pdf`, title: `Test sheets for label stock of ${mm(pageWidthMm)} × ${mm(pageHeightMm)} mm`, ...pageOf(onPaper[0]!), sheets: onPaper.map(size => sheetOf(size, testSheet(size))) }
   })
 }
 
@@ -28,9 +28,10 @@ function testSheet(size: LabelSize): readonly string[] {
   const [x, y] = [(size.pageWidthMm - rulerMm) / 2, size.pageHeightMm / 2]
   return [
     ...outlines,
-    element('rect', { x: mm(x - 6), y: mm(y - 14), width: mm(rulerMm + 12), height: '24', style: 'fill:#fff;stroke:#000;stroke-width:0.3' }),
-    words(x, y - 8.5, 4, size.title),
-    words(x, y - 3.5, 3, `Printed at 100 %, this line is ${rulerMm} mm long. Hold the sheet against the stock and against the light.`),
+    element('rect', { x: mm(x - 6), y: mm(y - 18), width: mm(rulerMm + 12), height: '28', style: 'fill:#fff;stroke:#000;stroke-width:0.3' }),
+    words(x, y - 12, 4, size.title),
+    words(x, y - 7, 3, 'Hold this sheet and the label stock against the light: each label lies on an outline.'),
+    words(x, y - 3, 3, `Printed at 100 %, this line is ${rulerMm} mm long:`),
     ruler(x, y + 1),
   ]
 }

@@ -2,6 +2,7 @@
 import { isThere } from '../../../model/lookup.js'
 import type { Label } from '../../../model/results/labels.js'
 import type { LabelSize } from '../../../model/vessel.js'
+import { leastWarnedDistanceM } from '../../../references/tables/label-practice.js'
 import { say, sayBoth } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
 import { findingCards } from '../../finding-cards.js'
@@ -11,7 +12,7 @@ import { codeOf, type LabelRun, labelRuns, useTitles } from '../../labels/label-
 import { testSheets } from '../../labels/test-sheets.js'
 import { fixedPages } from '../../site-map.js'
 import { tableOf } from '../../tables.js'
-import { counted, dash, joined, lineBreak, muted, orDash, strong } from '../../text.js'
+import { counted, dash, joined, linkTo, lineBreak, muted, orDash, strong } from '../../text.js'
 import type { Block, Drawing, Page, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 
@@ -59,7 +60,7 @@ const printing: Block = {
 
 function testSheetLinks(runs: readonly LabelRun[]): Block {
   const files = testSheets(runs.map(({ size }) => size))
-  return { is: 'paragraph', text: ['Test sheets: ', ...joined(files.map(({ file, pageWidth, pageHeight }): Text => [{ is: 'pack file', text: `paper of ${pageWidth} × ${pageHeight}`, file }])), '.'] }
+  return { is: 'paragraph', text: joined(files.map(({ file, title }): Text => [{ is: 'pack file', text: title, file }]), lineBreak) }
 }
 
 // --- around cables ---------------------------------------------------------------------------------------------------
@@ -108,7 +109,8 @@ function dangerBlocks(context: ViewContext): readonly Block[] {
   return [
     { is: 'heading', text: 'Danger labels', anchor: 'danger' },
     { is: 'paragraph', text: [
-      'Made from what is recorded of this boat. They do not replace labels that law, class or a maker asks for, and there may be dangers that nobody recorded: look for them on board.',
+      'Made from what is recorded of this boat. They do not replace labels that law, class or a maker asks for, and there may be dangers that nobody recorded: look for them on board. ',
+      `No label warns of antennas from which less than ${say('distanceM', leastWarnedDistanceM, context.vessel)} has to be kept: see `, linkTo(fixedPages.radio, 'Radio and antennas'), '.',
       ...(unlabelled.length === 0 ? [] : [' Without a label, for want of their chemistry: ', ...joined(unlabelled.map(({ tag }) => context.named(tag))), '.']),
     ] },
     tableOf(labels, {
