@@ -36,7 +36,10 @@ export const readDangerTexts = (file: string): Promise<readonly DangerText[]> =>
 
 async function readList<T>(file: string, schema: z.ZodType<T>, keyOf: (entry: T) => string): Promise<readonly T[]> {
   // Content for a test may lack it, as it may lack folders.
-  const text = await readFile(file, 'utf8').catch(() => '[]')
+  const text = await readFile(file, 'utf8').catch((error: NodeJS.ErrnoException) => {
+    if (error.code === 'ENOENT') return '[]'
+    throw error
+  })
   const read = z.array(schema).safeParse(parse(text))
   if (!read.success) throw new Error(`${file}: it cannot be used: ${z.prettifyError(read.error)}`)
   const keys = read.data.map(keyOf)
