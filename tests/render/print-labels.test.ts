@@ -11,6 +11,7 @@ import { printLabels } from '../../src/render/print-labels.js'
 import { renderLabels } from '../../src/render/site.js'
 import { type LabelFace, widthFactor } from '../../src/references/tables/letter-advances.js'
 import { labelPrints } from '../../src/view/labels/label-prints.js'
+import type { View } from '../../src/view/view-model.js'
 import { labelledVessel, resultsWithLabels } from '../support/labelled-vessel.js'
 import { aView } from '../support/view-builder.js'
 import { contextOf } from '../view/pages/support.js'
@@ -20,6 +21,8 @@ const ptPerMm = 72 / 25.4
 
 let browser: Browser
 let folder: string
+let view: View
+const metadataOf = (title: string) => ({ title, author: '', subject: '', keywords: [], date: '2026-03-04' })
 const opened = new Map<string, PDFDocumentProxy>()
 
 beforeAll(async () => {
@@ -29,9 +32,9 @@ beforeAll(async () => {
   folder = await mkdtemp(path.join(tmpdir(), 'asfitted-labels-'))
   const vessel = labelledVessel()
   const addressed = { ...vessel, document: { ...vessel.document, manualAddress: address } }
-  const view = { ...aView, labels: labelPrints(contextOf(addressed, { results: resultsWithLabels(addressed) })) }
+  view = { ...aView, labels: labelPrints(contextOf(addressed, { results: resultsWithLabels(addressed) })) }
   await renderLabels(view, folder)
-  await printLabels(browser, view.labels.documents, folder, title => ({ title, author: '', subject: '', keywords: [], date: '2026-03-04' }))
+  await printLabels(browser, view.labels.documents, folder, metadataOf)
   for (const { file } of view.labels.documents) {
     const data = new Uint8Array(await readFile(path.join(folder, file)))
     opened.set(file, await getDocument({ data, verbosity: VerbosityLevel.ERRORS }).promise)
@@ -48,6 +51,13 @@ function pdfOf(file: string): PDFDocumentProxy {
   if (pdf === undefined) throw new Error(`${file} was not printed; there are ${[...opened.keys()].join(', ')}`)
   return pdf
 }
+
+it('comes out the same a second time', async () => {
+  const again = path.join(folder, 'again')
+  await renderLabels(view, again)
+  await printLabels(browser, view.labels.documents, again, metadataOf)
+  for (const { file } of view.labels.documents) expect((await readFile(path.join(again, file))).equals(await readFile(path.join(folder, file))), file).toBe(true)
+})
 
 interface Word { readonly text: string; readonly xMm: number; readonly yMm: number; readonly sizeMm: number }
 /** Each run of text with where it begins: from the left, and its line from the upper edge. */
