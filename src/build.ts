@@ -32,7 +32,7 @@ import { countNotAssessed } from './view/pages/not-assessed.view.js'
 import { type Pictures, picturesMissing, picturesReady } from './render/pictures.js'
 import type { PrintOptions } from './render/print-pdf.js'
 import { documentOf } from './render/volume-name.js'
-import type { View, Volume } from './view/view-model.js'
+import type { View } from './view/view-model.js'
 
 /** What the first three stages made of a folder. */
 export type Examination = Examined | NoVessel
@@ -73,7 +73,7 @@ export async function examine(folder: string, options: ExamineOptions = {}): Pro
 
   const basis = bases[vessel.basis]
   const content = await readContent()
-  const results = calculate(vessel, basis, { asOf: options.asOf ?? null, generalTasks: content.maintenanceTasks })
+  const results = calculate(vessel, basis, { asOf: options.asOf ?? null, generalTasks: content.maintenanceTasks, labelSizes: content.labelSizes, dangerTexts: content.dangerTexts })
   return {
     status: 'examined', source, vessel, models, basis, content, results,
     findings: withAcceptances([...findings, ...locate(results.findings, positions)], {
@@ -110,6 +110,8 @@ export interface Built extends Omit<ForEdition, 'status'> {
   readonly view: View
   /** Sheets of each of the view's volumes; null when nothing was printed. */
   readonly sheetCounts: readonly number[] | null
+  /** The same of the view's documents of labels. */
+  readonly labelSheetCounts: readonly number[] | null
   /** Why drawings, pictures or the printed manual are missing, and what to do, one sentence each. */
   readonly lacking: readonly string[]
 }
@@ -145,7 +147,7 @@ async function assemble(folder: string, shown: ForEdition, view: View, renderer:
   const made = await assemblePack(place, async packFolder => {
     const rendered = await renderInto(packFolder, view, shown.vessel, renderer, pictures, options)
     // The record has pictures as the pages show them: without the place and time that a camera wrote into the file.
-    await writeRecord(packFolder, { ...shown, schedules: view.schedules, files: view.files, methods, documents: new Map([...documents, ...picturesReady(pictures)]) })
+    await writeRecord(packFolder, { ...shown, schedules: view.schedules, files: view.files, labelLists: view.labels.lists, methods, documents: new Map([...documents, ...picturesReady(pictures)]) })
     await writeWorkbooks(packFolder, view.workbooks)
     options.step('Checksums')
     return rendered
@@ -156,7 +158,7 @@ async function assemble(folder: string, shown: ForEdition, view: View, renderer:
 /** Site and printed documents; what these were printed from does not stay. */
 async function renderInto(
   packFolder: string, view: View, vessel: Vessel, renderer: Renderer, pictures: Pictures, { pdf, asOf, step }: BuildOptions,
-): Promise<Pick<Built, 'sheetCounts' | 'lacking'>> {
+): Promise<Pick<Built, 'sheetCounts' | 'labelSheetCounts' | 'lacking'>> {
   step('Drawing the diagrams')
   const drawn = await renderer.draw(view)
   const shown = { ...drawn, pictures }
@@ -164,13 +166,15 @@ async function renderInto(
     ...(renderer.lacking === null ? drawn.failures : [`${pdf ? 'drawings and the printed manual' : 'drawings'}. ${renderer.lacking}`]),
     ...picturesMissing(pictures),
   ]
+  const isPrinted = pdf && renderer.lacking === null
+  const missing = new Set(isPrinted ? [] : [...view.volumes, ...view.labels.documents].map(({ file }) => file))
   const writeSite = () => {
     step('Writing the site')
-    return renderer.writeSite(view, shown, packFolder)
+    return renderer.writeSite(view, shown, packFolder, missing)
   }
-  if (!pdf || renderer.lacking !== null) {
+  if (!isPrinted) {
     await writeSite()
-    return { sheetCounts: null, lacking }
+    return { sheetCounts: null, labelSheetCounts: null, lacking }
   }
   const printFolder = path.join(packFolder, 'print')
   const sheetCounts: number[] = []
@@ -180,23 +184,25 @@ async function renderInto(
       const { pages } = await renderer.print({
         htmlFile: path.join(printFolder, documentOf(volume)),
         outFile: path.join(packFolder, volume.file),
-        metadata: documentInformation(vessel, view, volume, asOf),
+        metadata: documentInformation(vessel, `${view.vesselName}: ${volume.title}`, asOf),
         onProgress: printStep => step(`Printing ${volume.file}: ${printStep}`),
         ...(i === 0 ? { meanwhile: writeSite } : {}),
       })
       sheetCounts.push(pages)
     }
-    return { sheetCounts, lacking }
+    step('Printing labels')
+    const labelSheetCounts = await renderer.printLabels(view, packFolder, title => documentInformation(vessel, title, asOf))
+    return { sheetCounts, labelSheetCounts, lacking }
   } finally {
     await rm(printFolder, { recursive: true, force: true })
   }
 }
 
 /** What a PDF reader shows of the document without opening it. */
-function documentInformation({ identity, document }: Vessel, { vesselName }: View, { title }: Volume, asOf: string): PrintOptions['metadata'] {
+function documentInformation({ identity, document }: Vessel, title: string, asOf: string): PrintOptions['metadata'] {
   const given = (facts: readonly (string | null)[]): readonly string[] => facts.filter(fact => fact !== null)
   return {
-    title: `${vesselName}: ${title}`,
+    title,
     author: given([document.preparedBy, document.installer]).join(', '),
     subject: given([document.number, document.issue === null ? null : `issue ${document.issue}`]).join(', '),
     keywords: given([identity.hullIdentification, identity.hullNumber, identity.model, identity.builder]),

@@ -7,7 +7,7 @@ import { findBrowser, openBrowser } from './render/browser.js'
 import { type DiagramOutcome, type DiagramSource, type DrawingBoard, drawDiagrams, openDrawingBoard } from './render/draw-diagrams.js'
 import { type PictureFile, type Pictures, preparePictures } from './render/pictures.js'
 import type { PrintOptions } from './render/print-pdf.js'
-import { type Drawing, renderSite, renderVolume } from './render/site.js'
+import { type Drawing, renderLabels, renderSite, renderVolume } from './render/site.js'
 import type { View, Volume } from './view/view-model.js'
 
 export interface Renderer {
@@ -17,11 +17,14 @@ export interface Renderer {
   draw(view: View): Promise<Drawn>
   /** Makes the pictures of the vessel folder fit for the pack. */
   pictures(files: ReadonlyMap<string, PictureFile>): Promise<Pictures>
-  writeSite(view: View, drawn: Shown, folder: string): Promise<void>
+  /** `missing`: files of the pack that its pages link to and that it is made without. */
+  writeSite(view: View, drawn: Shown, folder: string, missing?: ReadonlySet<string>): Promise<void>
   /** Writes the document behind a PDF to `print/`. */
   writeVolume(view: View, volume: Volume, drawn: Shown, folder: string): Promise<void>
   /** Prints a written document. Must not be called while something is lacking. */
   print(options: PrintOptions): Promise<{ readonly pages: number; readonly bytes: number }>
+  /** Writes and prints the sheets of labels into the folder; how many sheets each document has. */
+  printLabels(view: View, folder: string, metadataOf: (title: string) => PrintOptions['metadata']): Promise<readonly number[]>
   close(): Promise<void>
 }
 
@@ -46,13 +49,19 @@ export async function openRenderer(
     lacking,
     draw: async view => (board === null ? nothingDrawn : sorted(await drawDiagrams(board, diagramSourcesOf(view), { cacheFolder }))),
     pictures: files => preparePictures(files, cacheFolder),
-    writeSite: (view, { drawings, pictures }, folder) => renderSite(view, { outFolder: folder, drawings, undrawnReason, pictures }),
+    writeSite: (view, { drawings, pictures }, folder, missing = new Set()) => renderSite(view, { outFolder: folder, drawings, undrawnReason, pictures, missing }),
     writeVolume: (view, volume, { drawings, pictures }, folder) => renderVolume(view, volume, { outFolder: folder, drawings, undrawnReason, pictures }),
     async print(options) {
       if (browser === null) throw new Error('printing without a browser')
       // What reads and rewrites PDFs is large, and a preview needs none of it.
       const { printManual } = await import('./render/print-pdf.js')
       return printManual(browser, options)
+    },
+    async printLabels(view, folder, metadataOf) {
+      if (browser === null) throw new Error('printing without a browser')
+      await renderLabels(view, folder)
+      const { printLabels } = await import('./render/print-labels.js')
+      return printLabels(browser, view.labels.documents, folder, metadataOf)
     },
     close: async () => {
       await board?.close()

@@ -73,7 +73,7 @@ export function calculate(vessel: Vessel, basis: Basis, occasion: Occasion = noO
     emergency: emergencyPass(vessel, basis, upstream),
     maintenance: maintenancePass(vessel, basis, occasion),
     cableBill: cableBillPass(vessel, basis, upstream),
-    labels: labelsPass(vessel, basis, upstream),
+    labels: labelsPass(vessel, basis, { ...upstream, acSupply, radio: electronics.radio }, occasion),
     completeness: completenessPass(vessel, basis, { ...upstream, acSupply, commissioning, configuration: electronics.configuration }),
   }
   const onwards = { protectiveDevices, acSupply, energy, dependency, faultTracing, reserve, commissioning, ...electronics, ...handover }

@@ -76,7 +76,7 @@ export function folderName(vesselName: string): string {
 }
 
 async function summary(folder: string, built: Built, tookMs: number, surroundings: Surroundings): Promise<string> {
-  const { place, view, sheetCounts, findings, notAssessedCount, vessel, edition } = built
+  const { place, view, sheetCounts, labelSheetCounts, findings, notAssessedCount, vessel, edition } = built
   const { issue } = vessel.document
   const part = async (name: string, what: string) => `  ${name.padEnd(16)} ${sizeText(await bytesBelow(path.join(place, name))).padStart(8)}   ${what}\n`
   return [
@@ -84,6 +84,7 @@ async function summary(folder: string, built: Built, tookMs: number, surrounding
     await part('site', `${view.pages.length} pages; start at site/index.html`),
     ...await Promise.all((sheetCounts ?? []).map((sheets, i) => part(view.volumes[i]!.file, sheets === 1 ? '1 sheet' : `${sheets} sheets`))),
     ...await Promise.all(view.workbooks.map(({ file, about }) => part(file, about))),
+    ...(view.labels.lists.length === 0 ? [] : [await part('labels', labelsText(view, labelSheetCounts))]),
     ...await Promise.all(view.files.map(({ file, about }) => part(file, about))),
     await part('record', `${view.schedules.length} tables, the vessel, every result, the data as read`),
     await part('findings.json', 'the findings, for other programs'),
@@ -92,6 +93,11 @@ async function summary(folder: string, built: Built, tookMs: number, surrounding
     `${notAssessedText(notAssessedCount)}\n`,
     `Built in ${(tookMs / 1000).toFixed(1)} s.\n`,
   ].join('')
+}
+
+function labelsText({ labels: { documents, lists } }: Built['view'], sheetCounts: readonly number[] | null): string {
+  const tables = lists.length === 1 ? '1 table for a label printer' : `${lists.length} tables for label printers`
+  return sheetCounts === null ? tables : `${sheetCounts.reduce((sum, sheets) => sum + sheets, 0)} sheets in ${documents.length} documents, ${tables}`
 }
 
 async function bytesBelow(place: string): Promise<number> {

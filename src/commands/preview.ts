@@ -11,6 +11,7 @@ import { watchFolders } from '../preview/watch-folders.js'
 import { readPictures } from '../load/read-pictures.js'
 import { picturesMissing } from '../render/pictures.js'
 import { openRenderer, pictureFilesOf, type Renderer } from '../renderer.js'
+import type { View } from '../view/view-model.js'
 import { findingsText } from './outcome-text.js'
 import { dateOf, type ExitCode, exitCode, type Surroundings, Unusable } from './surroundings.js'
 
@@ -90,7 +91,7 @@ async function makeSite(
     const view = await viewOf(forEdition(examination, 'owner'))
     const drawn = await renderer.draw(view)
     const pictures = await renderer.pictures(await readPictures(folder, pictureFilesOf(view)))
-    await renderer.writeSite(view, { ...drawn, pictures }, outFolder)
+    await renderer.writeSite(view, { ...drawn, pictures }, outFolder, new Set(packFilesOf(view)))
     const took = ((now().getTime() - started.getTime()) / 1000).toFixed(1)
     return { shown: { folder: path.join(outFolder, 'site') }, said: [`${counts} (${took} s)`, ...drawn.failures, ...picturesMissing(pictures)].join('\n') + '\n' }
   } catch (fault) {
@@ -99,6 +100,9 @@ async function makeSite(
     return { shown: { reportHtml: reportHtml(text) }, said: text }
   }
 }
+
+/** What lies beside the site in a pack; a preview is the site alone. */
+const packFilesOf = ({ volumes, files, workbooks, labels }: View): readonly string[] => [...volumes, ...files, ...workbooks, ...labels.documents, ...labels.lists].map(({ file }) => file)
 
 const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;')
 

@@ -10,6 +10,7 @@ import { isEquipmentKind } from '../references/equipment-kinds.js'
 import { readMaintenance } from './read-maintenance.js'
 import { emergencyTasks, ownerTasks, procedurePlaces } from '../references/procedure-places.js'
 import { systemKinds } from '../references/system-kinds.js'
+import { readDangerTexts, readLabelSizes } from './read-labels.js'
 
 const contentFolder = fileURLToPath(new URL('../../content', import.meta.url))
 
@@ -34,7 +35,7 @@ const cautionMatter = z.strictObject({
 })
 
 export async function readContent(folder: string = contentFolder): Promise<Content> {
-  const [pages, cautions, emergency, owner, operating, systems, faultTrees, maintenanceTasks] = await Promise.all([
+  const [pages, cautions, emergency, owner, operating, systems, faultTrees, maintenanceTasks, labelSizes, dangerTexts] = await Promise.all([
     readMarkdown(folder, pageMatter),
     readMarkdown(join(folder, 'cautions'), cautionMatter),
     readMarkdown(join(folder, 'emergency'), taskMatter),
@@ -43,6 +44,8 @@ export async function readContent(folder: string = contentFolder): Promise<Conte
     readMarkdown(join(folder, 'systems'), pageMatter),
     readMarkdown(join(folder, 'fault-trees'), pageMatter),
     readMaintenance(join(folder, 'maintenance')),
+    readLabelSizes(join(folder, 'label-sizes.yaml')),
+    readDangerTexts(join(folder, 'danger-labels.yaml')),
   ])
   return {
     pages: new Map(pages.map(({ name, matter, markdown }): [string, ContentPage] => [name, { title: matter.title, markdown }])),
@@ -56,7 +59,8 @@ export async function readContent(folder: string = contentFolder): Promise<Conte
     systems: byName(systemKinds, systems),
     faultTrees: faultTrees.map(({ name, matter, markdown }) => ({ key: keyOf(name), title: matter.title, markdown })),
     maintenanceTasks,
-    labelSizes: [],
+    labelSizes,
+    dangerTexts,
   }
 }
 

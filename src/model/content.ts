@@ -21,6 +21,7 @@ export interface Content {
   readonly faultTrees: readonly (ContentPage & { readonly key: string })[]
   readonly maintenanceTasks: readonly GeneralTask[]
   readonly labelSizes: readonly LabelSize[]
+  readonly dangerTexts: readonly DangerText[]
 }
 export interface ContentPage { readonly title: string; readonly markdown: string }
 /** Of a page that is reached for in a hurry, or that goes step by step. */
@@ -61,4 +62,17 @@ export interface GeneralTask extends TaskFacts {
   /** What it belongs to, as a heading. */
   readonly group: string
   readonly citation: Citation
+}
+
+/** What a danger label warns of. */
+export type DangerKind =
+  | 'mains' | 'shore inlet' | 'lead-acid battery' | 'lithium battery' | 'moving machine' | 'radiation' | 'several supplies' | 'live in light' | 'unprotected conductor'
+/** Words of a danger label; `{{ name }}` stands for a fact of the boat. */
+export interface DangerText {
+  readonly kind: DangerKind
+  readonly signal: SignalWord
+  readonly title: string
+  readonly text: string
+  /** Where on the thing it is stuck. */
+  readonly where: string
 }

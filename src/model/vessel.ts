@@ -7,7 +7,7 @@ import type { ConductorSize } from '../units/conductor-size.js'
 import type { Battery, Busbar, Equipment, NetworkLoss, Panel } from './vessel/items.js'
 import type { ArrangementDrawing, Box, Photograph } from './vessel/location.js'
 import type { MaintenanceRecord, RunningHours, VesselTask } from './vessel/maintenance.js'
-import type { Absence, AcceptedDeviation, LabelSize, ManualContent, Procedure } from './vessel/manual.js'
+import type { Absence, AcceptedDeviation, LabelSizeEntry, ManualContent, Procedure } from './vessel/manual.js'
 import type { BusCable, CanBus, EthernetNetwork, OutsideLink, SerialLink, WirelessNetwork } from './vessel/networks.js'
 import type { Stability, StandingPlace, Structure } from './vessel/placement.js'
 import type { Duty, Measurement, OperatingMode } from './vessel/use.js'
@@ -69,7 +69,7 @@ export interface Vessel {
   readonly runningHours: readonly RunningHours[]
   readonly manualContents: readonly ManualContent[]
   readonly acceptedDeviations: readonly AcceptedDeviation[]
-  readonly labelSizes: readonly LabelSize[]
+  readonly labelSizes: readonly LabelSizeEntry[]
 }
 
 export interface Identity {

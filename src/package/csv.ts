@@ -10,10 +10,18 @@ export interface CsvTable { readonly columns: readonly string[]; readonly rows: 
  * Guard    spreadsheets run a cell that starts like a formula; such a cell gets an apostrophe in front, unless it is a number
  * Errors   throws when a row has another number of cells than the header: a fault of the schedule's maker
  */
-export function csvOf({ columns, rows }: CsvTable): string {
+export const csvOf = (table: CsvTable): string => written(table, guarded)
+
+/**
+ * The same for label printers. With a byte order mark, by which their programs know UTF-8; a cell stands as it is printed, for an
+ * apostrophe before a tag such as `-W7` would be on the label.
+ */
+export const labelListCsv = (table: CsvTable): string => `\uFEFF${written(table, cell => cell)}`
+
+function written({ columns, rows }: CsvTable, shown: (cell: string) => string): string {
   return [columns, ...rows].map((row, i) => {
     if (row.length !== columns.length) throw new Error(`row ${i} has ${row.length} cells, the header has ${columns.length}`)
-    return `${row.map(cell => quoted(guarded(cell))).join(',')}\r\n`
+    return `${row.map(cell => quoted(shown(cell))).join(',')}\r\n`
   }).join('')
 }
 

@@ -8,7 +8,7 @@ import type { Vessel } from '../model/vessel.js'
 import type { Basis } from '../references/basis/basis.js'
 import { bibliography, type Citation } from '../references/bibliography.js'
 import type { Schedule, TextFile } from '../view/view-model.js'
-import { csvOf } from './csv.js'
+import { csvOf, labelListCsv } from './csv.js'
 import { jsonOf } from './json.js'
 
 /** What the record tells of a calculation, for whoever redoes it. */
@@ -30,6 +30,8 @@ export interface RecordParts {
   readonly schedules: readonly Schedule[]
   /** Files for other programs, by their path from the top of the pack. */
   readonly files: readonly TextFile[]
+  /** Labels as tables, by their path from the top of the pack. */
+  readonly labelLists: readonly Schedule[]
   /** Every calculation that a result can name. */
   readonly methods: readonly MethodRecord[]
   /** Text of the data files, by name from the top of the vessel folder: as it was read, but for what the edition must not carry. */
@@ -45,6 +47,7 @@ export async function writeRecord(packFolder: string, parts: RecordParts): Promi
     ['record/vessel.json', jsonOf(parts.vessel)],
     ['record/results.json', jsonOf(resultsRecord(parts))],
     ...parts.files.map(({ file, text }): [string, string] => [file, text]),
+    ...parts.labelLists.map((list): [string, string] => [list.file, labelListCsv(list)]),
     ...parts.schedules.map((schedule): [string, string] => [`record/${schedule.file}`, csvOf(schedule)]),
     // A data file that an item lists as its document goes in as a data file: without what the edition must not carry.
     ...[...parts.documents, ...parts.sourceTexts].map(([name, content]): [string, string | Uint8Array] => [sourcePlace(name), content]),

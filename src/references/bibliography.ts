@@ -316,6 +316,7 @@ export const bibliography = {
   'tia-568': {
     designation: 'TIA-568', title: 'Balanced twisted-pair telecommunications cabling and components standard', publisher: 'Telecommunications Industry Association', edition: null,
     standing: 'from memory', remark: 'The two orders of the pairs at an eight-way plug, A and B.',
+  },
   '46-cfr-25': {
     designation: '46 CFR 25.26-50', title: 'Code of Federal Regulations, title 46, part 25: requirements for uninspected vessels, servicing of distress beacons', publisher: 'United States Government',
     edition: null, standing: 'public law', remark: 'Read in the law: monthly test, replacement of the battery. The same test is in 46 CFR 122.728 and 169.831.',
@@ -355,6 +356,22 @@ export const bibliography = {
   'nfpa-10': {
     designation: 'NFPA 10', title: 'Standard for portable fire extinguishers', publisher: 'NFPA', edition: null, standing: 'published',
     remark: 'Intervals read in published guides. A land rule, used as advice; the flag may ask for more.',
+  },
+  'ansi-z535': {
+    designation: 'ANSI Z535', title: 'Safety signs and labels (Z535.2 facility signs, Z535.4 product labels)', publisher: 'National Electrical Manufacturers Association',
+    edition: '2011, as quoted', standing: 'published', remark: 'Letter heights by viewing distance, and signal words, read as quoted in published guides.',
+  },
+  'iso-18004': {
+    designation: 'ISO/IEC 18004', title: 'QR code bar code symbology specification', publisher: 'ISO/IEC', edition: null, standing: 'from memory',
+    remark: 'Quiet zone of four modules on each side, levels of error correction.',
+  },
+  'iec-62491': {
+    designation: 'IEC 62491', title: 'Industrial systems, installations and equipment and industrial products. Labelling of cables and cores', publisher: 'IEC', edition: null,
+    standing: 'from memory', remark: 'Each cable carries its own label at both ends.',
+  },
+  'typeface': {
+    designation: 'the typeface', title: 'IBM Plex Mono and IBM Plex Sans Condensed, semibold: metrics of the fonts in templates/assets/fonts', publisher: '', edition: null, standing: 'derived',
+    remark: 'Advances and the height of capitals, in thousandths of the text size; held in the tests against what a browser measures.',
   },
   'common-practice': { designation: 'common practice', title: 'Common practice of the trade, no published source', publisher: '', edition: null, standing: 'common practice', remark: null },
   'heat-balance': {

@@ -41,7 +41,7 @@ export async function printManual(browser: Browser, options: PrintOptions): Prom
   progress('opening the document')
   const page = await openPage(browser)
   try {
-    await open(page, options.htmlFile)
+    await openDocument(page, options.htmlFile)
     const anchors = await page.evaluate(anchorsAskedFor)
     const headings = await page.evaluate(headingsShown)
     progress('counting pages')
@@ -70,7 +70,8 @@ export async function printManual(browser: Browser, options: PrintOptions): Prom
   }
 }
 
-async function open(page: Page, htmlFile: string): Promise<void> {
+/** With everything loaded that it shows. Errors: something that it asks for is not there. */
+export async function openDocument(page: Page, htmlFile: string): Promise<void> {
   const failed: string[] = []
   page.on('requestfailed', request => failed.push(request.url()))
   await page.emulateMediaType('print')
@@ -101,7 +102,7 @@ async function printBlank(page: Page, session: CDPSession): Promise<Buffer> {
  * As `page.pdf()` does, tagged with an outline or neither. That reads the file by `Uint8Array.fromBase64`, for which the
  * PDF reader brings a stand-in where Node has none, and on a large file the stand-in takes a second.
  */
-async function printToPdf(session: CDPSession, { tagged }: { readonly tagged: boolean }): Promise<Buffer> {
+export async function printToPdf(session: CDPSession, { tagged }: { readonly tagged: boolean }): Promise<Buffer> {
   const { stream } = await session.send('Page.printToPDF', {
     transferMode: 'ReturnAsStream', preferCSSPageSize: true, printBackground: true,
     generateTaggedPDF: tagged, generateDocumentOutline: tagged, marginTop: 0, marginBottom: 0, marginLeft: 0, marginRight: 0,

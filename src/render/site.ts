@@ -24,6 +24,8 @@ export interface RenderOptions {
   readonly undrawnReason: string
   /** By file of the vessel folder. */
   readonly pictures: Pictures
+  /** Files of the pack that pages link to and that this pack is made without. */
+  readonly missing?: ReadonlySet<string>
 }
 
 /** Writes the pages of the site to `site/`. */
@@ -32,9 +34,13 @@ export async function renderSite(view: View, options: RenderOptions): Promise<vo
   await runEleventy('templates/site', folder, {
     ...sharedData(view, options),
     sitePages: view.pages.map(page => ({ page, path: pathOf(page.key), place: sitePlace(page.key) })),
-  })
+  }, options.missing)
   await writePictures(options.pictures, folder)
 }
+
+/** Writes the sheets of labels behind their PDFs to `print/`, each under its document's name. */
+export const renderLabels = ({ labels }: View, outFolder: string): Promise<void> =>
+  runEleventy('templates/labels', resolve(outFolder, 'print'), { labelDocuments: labels.documents.map(document => ({ ...document, path: documentOf(document) })) })
 
 /** Writes the single document that becomes a PDF to `print/`, under the volume's name. */
 export async function renderVolume(view: View, volume: Volume, options: RenderOptions): Promise<void> {
@@ -50,7 +56,7 @@ export async function renderVolume(view: View, volume: Volume, options: RenderOp
   await writePictures(options.pictures, folder)
 }
 
-async function runEleventy(templates: string, outFolder: string, data: Readonly<Record<string, unknown>>): Promise<void> {
+async function runEleventy(templates: string, outFolder: string, data: Readonly<Record<string, unknown>>, missing: ReadonlySet<string> = new Set()): Promise<void> {
   // Eleventy resolves its folders from the working directory.
   const here = process.cwd()
   process.chdir(projectFolder)
@@ -61,6 +67,7 @@ async function runEleventy(templates: string, outFolder: string, data: Readonly<
       config: config => {
         config.benchmarks.config.setIsVerbose(false)
         addFilters(config)
+        config.addFilter('isMissing', (file: string) => missing.has(file))
         config.addTransform('dead links', html => withoutDeadLinks(html))
         for (const [name, value] of Object.entries(data)) config.addGlobalData(name, value)
       },

@@ -1,5 +1,3 @@
 /** Where a volume is written before it is printed. */
-import type { Volume } from '../view/view-model.js'
-
 /** `manual.pdf` is printed from `manual.html`. */
-export const documentOf = ({ file }: Volume): string => file.replace(/\.pdf$/, '.html')
+export const documentOf = ({ file }: { readonly file: string }): string => file.replace(/\.pdf$/, '.html')

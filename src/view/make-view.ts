@@ -49,6 +49,7 @@ import { spareCapacityPage } from './pages/spare-capacity.view.js'
 import { electricalPage, findPage, homePage, vesselPage } from './pages/vessel.view.js'
 import { withCautions } from './caution-pages.js'
 import { files } from './files.js'
+import { labelPrints } from './labels/label-prints.js'
 import { navigation } from './navigation.js'
 import { schedules } from './schedules.js'
 import { formulaOnce } from './working.js'
@@ -79,6 +80,7 @@ export function makeView({ edition, vessel, results, basis, findings, content, r
     schedules: schedules(context),
     files: files(context),
     workbooks: workbooks(context, pages),
+    labels: labelPrints(context),
   }
 }
 

@@ -109,6 +109,13 @@ const special: Readonly<Record<string, string>> = {
   readH: 'last reading',
   dueH: 'hours when due',
   aheadDays: 'days after the last reading, rounded down',
+  printedHeightMm: 'height of the printed part',
+  girthMm: 'around the cable',
+  neededHeightMm: 'height of the label that is needed',
+  distanceFactor: 'times the height of a letter',
+  letterHeightMm: 'height of a capital letter',
+  longestLineFactor: 'width of the longest line, in text sizes',
+  textSizeMm: 'text size',
 }
 
 export function wordsOf(name: string): string {

@@ -1,6 +1,6 @@
 /** Every schedule of the pack as a table for machines. Quantities keep their unit in the cell, as printed. */
 import type { ViewContext } from './context.js'
-import { cablesTable, labelText, wirewayTable } from './pages/cables.view.js'
+import { cablesTable, wirewayTable } from './pages/cables.view.js'
 import { circuitTable } from './pages/circuits.view.js'
 import { measurementTable } from './pages/commissioning-measured.js'
 import { equipmentTable } from './pages/equipment.view.js'
@@ -27,14 +27,6 @@ export function schedules(context: ViewContext): readonly Schedule[] {
     scheduleOfSheet('wires.csv', wireSheet(context)),
     scheduleOfSheet('cable-bill.csv', billSheet(context)),
     maintenanceSchedule(context),
-    {
-      file: 'labels.csv',
-      columns: ['Cable', 'End', 'Label'],
-      rows: vessel.cables.toSorted(byTag).flatMap(cable => [
-        [cable.tag, 'first', labelText(cable, 'from')],
-        [cable.tag, 'other', labelText(cable, 'to')],
-      ]),
-    },
     {
       file: 'findings.csv',
       columns: ['Id', 'Name', 'Severity', 'Subject', 'Message', 'Remedy', 'File', 'Line', 'Accepted by', 'Accepted on', 'Reason'],

@@ -1,6 +1,8 @@
 /** Makers of tables: a column says what it is called and what goes into it, once. */
 import type { Column, Row, Schedule, Table, Text } from './view-model.js'
 
+export { byTag, compareTags } from '../model/tag-order.js'
+
 export interface ColumnOf<T> {
   readonly title: string
   readonly unit?: string
@@ -53,5 +55,3 @@ export const scheduleOf = (file: string, table: Table): Schedule => ({
   columns: table.columns.map(({ title, unit }) => (unit === null ? title : `${title} (${unit})`)),
   rows: table.rows.map(row => row.cells.map(plainText)),
 })
-
-export { byTag, compareTags } from '../model/tag-order.js'

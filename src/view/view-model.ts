@@ -17,6 +17,24 @@ export interface View {
   /** Further files of the pack. */
   readonly files: readonly TextFile[]
   readonly workbooks: readonly Workbook[]
+  readonly labels: LabelPrints
+}
+
+/** Labels to be printed at their real size, and the same as tables for label printers. */
+export interface LabelPrints {
+  readonly documents: readonly LabelDocument[]
+  readonly lists: readonly Schedule[]
+}
+/** Sheets of labels of one size, without a margin of their own. */
+export interface LabelDocument {
+  /** From the top of the pack. */
+  readonly file: string
+  readonly title: string
+  /** As style sheets write them: `210mm`. */
+  readonly pageWidth: string
+  readonly pageHeight: string
+  /** One `<svg>` for each sheet, in millimetres. */
+  readonly sheets: readonly string[]
 }
 
 /** One printed document of the pack. */

@@ -31,9 +31,14 @@ describe('asfitted build, without a browser', () => {
     expect(stderr).toMatch(/\nLeft out: drawings and the printed manual\. ASFITTED_BROWSER is set to \/no\/such\/browser.* Set ASFITTED_BROWSER /)
 
     const pack = join(workingFolder, 'handover/lamp-boat-no-2')
-    expect(readdirSync(pack).sort()).toEqual(['SHA256SUMS', 'findings.json', 'record', 'site', 'workshop.xlsx'])
+    expect(readdirSync(pack).sort()).toEqual(['SHA256SUMS', 'findings.json', 'labels', 'record', 'site', 'workshop.xlsx'])
     expect(stdout).toMatch(/^  workshop\.xlsx +\d+ kB   wire lists, bill of cable/m)
     expect(existsSync(join(pack, 'site/index.html'))).toBe(true)
+    expect(readdirSync(join(pack, 'labels')).sort()).toEqual(['cables.csv', 'danger.csv', 'equipment.csv', 'ways.csv'])
+    const labels = readFileSync(join(pack, 'site/labels/index.html'), 'utf8')
+    expect(labels).toContain('href="../../labels/cables.csv"')
+    expect(labels).not.toMatch(/href="[^"]*\.pdf"/)
+    expect(labels).toContain('not made here: build the pack with print')
     expect(readdirSync(join(workingFolder, 'handover'))).toEqual(['lamp-boat-no-2'])
   })
 

@@ -46,12 +46,15 @@ describe('the compiled program', () => {
     const { code, stdout, stderr } = await start(workingFolder, 'build', folderOf(lampBoat()), '--out', 'pack').ended
     expect({ code, stderr }).toEqual({ code: 0, stderr: expect.stringContaining('Printing manual.pdf') })
     const pack = join(workingFolder, 'pack')
-    expect(readdirSync(pack).sort()).toEqual(['SHA256SUMS', 'findings.json', 'manual.pdf', 'record', 'site'])
+    expect(readdirSync(pack).sort()).toEqual(['SHA256SUMS', 'findings.json', 'labels', 'manual.pdf', 'record', 'site'])
     expect(readdirSync(workingFolder)).toEqual(['pack'])
     expect(readFileSync(join(pack, 'site/electrical/index.html'), 'utf8')).toContain('<svg')
 
     const pdf = await getDocument({ url: pathToFileURL(join(pack, 'manual.pdf')).href, verbosity: 0 }).promise
     expect(stdout).toContain(` ${pdf.numPages} sheets\n`)
+    // Cables, ways, equipment, danger, and the test sheets of these four sizes.
+    expect(stdout).toMatch(/ labels +\d+ kB +8 sheets in 5 documents, 4 tables for label printers\n/)
+    expect(readdirSync(join(pack, 'labels'))).toHaveLength(9)
     const { info } = await pdf.getMetadata()
     expect(info).toMatchObject({ Title: expect.stringContaining('Lamp boat') })
     await pdf.destroy()

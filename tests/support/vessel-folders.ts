@@ -18,7 +18,7 @@ export const lampBoat = ({ name = 'Lamp boat', fuse = '3 A', lampCable = '2.0 m'
   'vessel.yaml': `vessel: {name: ${name}, basis: iso}\n`,
   'places.yaml': 'zones:\n  - {tag: cabin, name: Cabin, space: interior}\n',
   'wiring.yaml': `cable-types:
-  - {tag: 2x1.5, name: Two cores, use: power, cores: 2, size: 1.5 mm2, insulation: 105 °C}
+  - {tag: 2x1.5, name: Two cores, use: power, cores: 2, size: 1.5 mm2, insulation: 105 °C, outer-diameter: 7 mm}
 batteries:
   - {tag: G1, name: Battery, zone: cabin, nominal-voltage: 12 V, chemistry: agm, capacity: 50 Ah, internal-resistance: 20 mohm}
 equipment:

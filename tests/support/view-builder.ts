@@ -51,6 +51,7 @@ export const aView: View = {
     { number: '1', title: 'Test Boat', anchor: 'chapter-1', introduction: null, pageKeys: ['home'], compact: false, landscape: false, listed: true },
     { number: '2', title: 'Equipment', anchor: 'chapter-2', introduction: ['Said once.'], pageKeys: ['equipment/p1'], compact: true, landscape: true, listed: true },
   ] }],
+  labels: { documents: [], lists: [] },
   files: [],
   workbooks: [],
   navigation: [{ title: 'Equipment', key: 'equipment/p1', children: [{ title: 'P1', key: 'equipment/p1', children: [] }] }],

@@ -38,6 +38,7 @@ export const exitCodes = {
   'maintenance': 1,
   'can-bus': 1,
   'ethernet': 1,
+  'labels': 1,
   'schema-faults': 1,
   'no-vessel': 1,
   'references': 1,

@@ -1,4 +1,5 @@
 /** Months that lack the day: what a calendar makes of the rule, against the arithmetic of the due dates. */
+import { noOccasion } from '../../src/calculate/occasion.js'
 import nodeIcal, { type VEvent } from 'node-ical'
 import { expect, it } from 'vitest'
 import { calculate } from '../../src/calculate/calculate.js'
@@ -16,7 +17,7 @@ function daysOf(deliveredOn: string, everyMonthsCount: number, count: number): r
     identity: { ...blank.identity, deliveredOn }, document: { ...blank.document, issuedOn: deliveredOn },
     equipment: [anEquipment({ tag: 'X1' })], maintenanceTasks: [aTask({ key: 'own-task', title: 'Own', itemTags: ['X1'], everyMonthsCount })],
   })
-  const results = calculate(vessel, bases.iso, { asOf: null, generalTasks: content.maintenanceTasks })
+  const results = calculate(vessel, bases.iso, { ...noOccasion, asOf: null, generalTasks: content.maintenanceTasks })
   const { text } = calendarFile(contextOf(vessel, { results }))!
   const [event] = Object.values(nodeIcal.sync.parseICS(text)).filter((part): part is VEvent => (part as { type?: string }).type === 'VEVENT')
   return event!.rrule!.all((_, i) => i < count).map(day => day.toISOString().slice(0, 10))

@@ -1,6 +1,7 @@
 /** What is wrong with the ends of serial links and with what is sent on them. */
 import { find, type Finding, type Limit } from '../../findings/finding.js'
 import { inWords } from '../../findings/words.js'
+import { endText } from '../../model/cable-label.js'
 import { grouped } from '../../model/lookup.js'
 import type { SerialLine } from '../../model/results/serial.js'
 import type { CableEnd, SerialLink, Vessel } from '../../model/vessel.js'
@@ -11,7 +12,7 @@ import {
   talksToItself, twoTalkersAtOneInput,
 } from './findings.js'
 import { plannedUse, wholeLine } from './line.js'
-import { connectorOf, endText, isInUse, isNamed, portOf } from './ports.js'
+import { connectorOf, isInUse, isNamed, portOf } from './ports.js'
 import type { Carried } from './sentences.js'
 
 export interface Assessed { readonly link: SerialLink; readonly line: SerialLine }

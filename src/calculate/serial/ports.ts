@@ -17,8 +17,6 @@ export const connectorOf = (vessel: Vessel, end: CableEnd): string => `${end.tag
 /** Whether it is known which connector is meant: two ends that only name an item may be at two connectors. */
 export const isNamed = (vessel: Vessel, end: CableEnd): boolean => end.terminal !== null || portOf(vessel, end) !== null
 
-export const endText = ({ tag, terminal }: CableEnd): string => (terminal === null ? tag : `${tag}:${terminal}`)
-
 export const isInUse = (vessel: Vessel, { tag }: CableEnd): boolean => lookup(vessel).equipment.get(tag)?.status !== 'removed'
 
 /** Terminal blocks, junction boxes, connectors: a wire may end there on its way. */

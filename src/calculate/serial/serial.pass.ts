@@ -1,12 +1,13 @@
 /** Serial links: who talks to whom, at which rate, and how much of the line is in use. */
 import { inWords } from '../../findings/words.js'
+import { endText } from '../../model/cable-label.js'
 import type { SerialLine, SerialResults } from '../../model/results/serial.js'
 import type { CableEnd, SerialLink, Tag, Vessel } from '../../model/vessel.js'
 import type { Basis } from '../../references/basis/basis.js'
 import type { Upstream } from '../upstream.js'
 import { lineOf } from './line.js'
 import { connectorFindings, lineFindings, linkFindings } from './link-findings.js'
-import { endText, isInUse, linksInUse, portOf } from './ports.js'
+import { isInUse, linksInUse, portOf } from './ports.js'
 import { carriedBy } from './sentences.js'
 import { wireFindings } from './wire-findings.js'
 

@@ -1,11 +1,12 @@
 /** What is wrong with the wires of serial links. */
 import { find, type Finding } from '../../findings/finding.js'
 import { inWords } from '../../findings/words.js'
+import { endText } from '../../model/cable-label.js'
 import { grouped } from '../../model/lookup.js'
 import type { SerialLink, SerialWire, Vessel } from '../../model/vessel.js'
 import { coreNotRecorded, coreUsedTwice, signalWireMissing, wireElsewhere, wiresNotRecorded } from './findings.js'
 import type { Assessed } from './link-findings.js'
-import { endText, isOnTheWay } from './ports.js'
+import { isOnTheWay } from './ports.js'
 
 export function wireFindings(vessel: Vessel, assessed: readonly Assessed[]): readonly Finding[] {
   const without = assessed.filter(({ link }) => link.wires.length === 0).map(({ link }) => link.tag)

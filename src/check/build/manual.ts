@@ -1,5 +1,5 @@
 /** What the yard adds to the manual → records of the vessel. */
-import type { AcceptedDeviation, LabelSize, ManualContent, Procedure } from '../../model/vessel.js'
+import type { AcceptedDeviation, LabelSizeEntry, ManualContent, Procedure } from '../../model/vessel.js'
 import type { Entry } from '../schema/kinds.js'
 
 export const procedureOf = ({ title, place, about, text }: Entry<'procedures'>): Procedure => ({ title, place: place ?? null, aboutTags: about ?? [], text })
@@ -12,9 +12,14 @@ export const acceptedDeviationOf = ({ finding, subject, reason, by, date, messag
 
 const mm = (lengthM: number): number => Number((lengthM * 1000).toFixed(6))
 
-export const labelSizeOf = (size: Entry<'label-sizes'>): LabelSize => ({
-  key: size.size, title: size.title, form: size.form,
-  pageWidthMm: mm(size['page-width']), pageHeightMm: mm(size['page-height']), labelWidthMm: mm(size['label-width']), labelHeightMm: mm(size['label-height']),
-  clearTailMm: mm(size['clear-tail'] ?? 0), columnsCount: size.columns, rowsCount: size.rows, leftMm: mm(size.left), topMm: mm(size.top),
-  stepAcrossMm: mm(size['step-across']), stepDownMm: mm(size['step-down']), uses: size.for ?? [],
-})
+/** The schema lets a size pass with all of its measures or with none. */
+export function labelSizeOf({ size, for: uses = [], form, ...given }: Entry<'label-sizes'>): LabelSizeEntry {
+  if (form === undefined) return { key: size, form: null, uses }
+  const lengthMm = (key: Exclude<keyof typeof given, 'title' | 'columns' | 'rows'>): number => mm(given[key] ?? 0)
+  return {
+    key: size, title: given.title!, form,
+    pageWidthMm: lengthMm('page-width'), pageHeightMm: lengthMm('page-height'), labelWidthMm: lengthMm('label-width'), labelHeightMm: lengthMm('label-height'),
+    clearTailMm: lengthMm('clear-tail'), columnsCount: given.columns!, rowsCount: given.rows!, leftMm: lengthMm('left'), topMm: lengthMm('top'),
+    stepAcrossMm: lengthMm('step-across'), stepDownMm: lengthMm('step-down'), uses,
+  }
+}

@@ -32,20 +32,26 @@ export const acceptedDeviationSchema = z.strictObject({
   message: text('The finding’s message as it was accepted. Once the finding says something else, it is no longer accepted.').optional(),
 })
 
+const labelMeasures = ['title', 'form', 'page-width', 'page-height', 'label-width', 'label-height', 'columns', 'rows', 'left', 'top', 'step-across', 'step-down'] as const
+
 export const labelSizeSchema = z.strictObject({
-  size: tag('Key by which the labels name it.'),
-  title: text('What it is.'),
-  form: oneOf(['sheet', 'wrap'], 'Flat labels on a sheet, or labels that wrap around a cable with a clear tail.'),
-  'page-width': aboveZero('length', 'Width of the sheet.'),
-  'page-height': aboveZero('length', 'Height of the sheet.'),
-  'label-width': aboveZero('length', 'Width of one label.'),
-  'label-height': aboveZero('length', 'Height of one label; of a wrap-around label the printed part.'),
+  size: tag('Key by which the labels name it. With the key of a size that the program knows and nothing but "for", that size is used.'),
+  title: text('What it is.').optional(),
+  form: oneOf(['sheet', 'wrap'], 'Flat labels on a sheet, or labels that wrap around a cable with a clear tail.').optional(),
+  'page-width': aboveZero('length', 'Width of the sheet.').optional(),
+  'page-height': aboveZero('length', 'Height of the sheet.').optional(),
+  'label-width': aboveZero('length', 'Width of one label.').optional(),
+  'label-height': aboveZero('length', 'Height of one label; of a wrap-around label the printed part.').optional(),
   'clear-tail': quantity('length', 'Of a wrap-around label: the clear part that goes around over the print.').optional(),
-  columns: wholeNumber('Labels side by side.', { min: 1, max: 40 }),
-  rows: wholeNumber('Labels one below the other.', { min: 1, max: 100 }),
-  left: quantity('length', 'From the left edge of the sheet to the first label.'),
-  top: quantity('length', 'From the upper edge of the sheet to the first label.'),
-  'step-across': aboveZero('length', 'From the left edge of a label to that of the next.'),
-  'step-down': aboveZero('length', 'From the upper edge of a label to that of the next.'),
+  columns: wholeNumber('Labels side by side.', { min: 1, max: 40 }).optional(),
+  rows: wholeNumber('Labels one below the other.', { min: 1, max: 100 }).optional(),
+  left: quantity('length', 'From the left edge of the sheet to the first label.').optional(),
+  top: quantity('length', 'From the upper edge of the sheet to the first label.').optional(),
+  'step-across': aboveZero('length', 'From the left edge of a label to that of the next.').optional(),
+  'step-down': aboveZero('length', 'From the upper edge of a label to that of the next.').optional(),
   for: listOf(oneOf(['cables', 'ways', 'equipment', 'danger'], 'What is labelled.'), 'What it is used for, in place of the usual size.').optional(),
+}).superRefine((entry, context) => {
+  const missing = labelMeasures.filter(key => entry[key] === undefined)
+  if (missing.length === labelMeasures.length && entry['clear-tail'] === undefined) return
+  for (const key of missing) context.addIssue({ code: 'custom', path: [key], message: 'the measure: a size is given whole, or not at all' })
 })

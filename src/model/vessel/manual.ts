@@ -35,6 +35,7 @@ export interface AcceptedDeviation {
 export type LabelUse = 'cables' | 'ways' | 'equipment' | 'danger'
 /** A sheet of labels. Distances from the upper left corner of the sheet. */
 export interface LabelSize {
+  /** The yard's own may have the key of one that the program knows: it then takes its place. */
   readonly key: string
   readonly title: string
   /** `wrap`: the label goes around a cable, its clear tail over the print. */
@@ -52,3 +53,6 @@ export interface LabelSize {
   readonly stepDownMm: number
   readonly uses: readonly LabelUse[]
 }
+
+/** What the yard says of a size: its measures, or only what a size that the program knows is to be used for. */
+export type LabelSizeEntry = LabelSize | { readonly key: string; readonly form: null; readonly uses: readonly LabelUse[] }

@@ -1,4 +1,5 @@
 /** The cable and label index, a page for each cable, and the wireways they run through. */
+import { labelText } from '../../model/cable-label.js'
 import type { Cable, CableEnd, Tag, Wireway } from '../../model/vessel.js'
 import { cableLengthM, cableTagsOf } from '../../model/results.js'
 import { say, sayBoth, saySizeBoth } from '../../units/format.js'
@@ -12,16 +13,6 @@ import { counted, dash, joined, muted, notRecorded, orDash, orNotRecorded, pageN
 import type { Block, Page, Table, Text } from '../view-model.js'
 import { workingOf } from '../working.js'
 import { comparisonText } from '../assessment.js'
-
-/** Label of a cable's end (IEC 62491 practice): the cable's tag, this end, then the other end. */
-export function labelText(cable: Cable, end: 'from' | 'to'): string {
-  const given = end === 'from' ? cable.labelFrom : cable.labelTo
-  if (given !== null) return given
-  const [here, there] = end === 'from' ? [cable.from, cable.to] : [cable.to, cable.from]
-  return `${cable.tag} ${endText(here)} / ${endText(there)}`
-}
-
-export const endText = ({ tag, terminal }: CableEnd): string => (terminal === null ? tag : `${tag}:${terminal}`)
 
 /** The end as a link, with the item's name. */
 export const endNamed = (context: ViewContext, end: CableEnd): Text => [

@@ -7,7 +7,7 @@ import { say } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
 import { joined, muted, strong } from '../text.js'
 import type { Block, Step, Text } from '../view-model.js'
-import { endText, labelText } from './cables.view.js'
+import { endText, labelText } from '../../model/cable-label.js'
 import { treeLink } from './fault-tree-links.js'
 import { thingPlace } from './fault-words.js'
 

@@ -1,4 +1,5 @@
 /** Words of fault tracing: where a thing is, what to look for, what is lost. */
+import { endText } from '../../model/cable-label.js'
 import { grouped } from '../../model/lookup.js'
 import type { Effect, LossKind } from '../../model/results/dependency.js'
 import type { SafetyService, Tag } from '../../model/vessel.js'
@@ -7,7 +8,6 @@ import type { ViewContext } from '../context.js'
 import { dash, joined, lineBreak, muted, strong } from '../text.js'
 import type { Text } from '../view-model.js'
 import { circuitPlace } from './circuit-parts.js'
-import { endText } from './cables.view.js'
 import { placeText } from './equipment.view.js'
 import { equipmentKind } from '../../references/equipment-kinds.js'
 

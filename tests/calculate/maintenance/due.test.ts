@@ -1,4 +1,5 @@
 /** When things are due: worked values of the reference, sums by hand, and what stands in the place of what. */
+import { noOccasion } from '../../../src/calculate/occasion.js'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { maintenancePass } from '../../../src/calculate/maintenance/index.js'
@@ -17,7 +18,7 @@ const blank = aVessel()
 const vesselWith = (given: Partial<Vessel>, { deliveredOn = null, season = null, issuedOn = null }: { deliveredOn?: string | null; season?: Vessel['identity']['season']; issuedOn?: string | null } = {}): Vessel =>
   aVessel({ ...given, identity: { ...blank.identity, deliveredOn, season }, document: { ...blank.document, issuedOn } })
 
-const pass = (vessel: Vessel, generalTasks: readonly GeneralTask[], asOf: string | null = null): MaintenanceResults => maintenancePass(vessel, bases.iso, { asOf, generalTasks })
+const pass = (vessel: Vessel, generalTasks: readonly GeneralTask[], asOf: string | null = null): MaintenanceResults => maintenancePass(vessel, bases.iso, { ...noOccasion, asOf, generalTasks })
 
 function dueIn(results: MaintenanceResults, key: string, itemTag: string): TaskDue {
   const due = results.jobs.filter(({ task }) => task.key === key).flatMap(({ items }) => items).find(item => item.itemTag === itemTag)

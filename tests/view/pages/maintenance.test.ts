@@ -1,4 +1,5 @@
 /** The maintenance pages: what is due and in which order, checklists by zone, parts and spare fuses, sheets. */
+import { noOccasion } from '../../../src/calculate/occasion.js'
 import { describe, expect, it } from 'vitest'
 import { calculate } from '../../../src/calculate/calculate.js'
 import { readContent } from '../../../src/load/read-content.js'
@@ -36,7 +37,7 @@ const boat: Vessel = aVessel({
   ],
   maintenanceRecords: [aRecord('torch-test', '2026-07-01', { by: 'Owner', notes: 'Bright.' })],
 })
-const context = (vessel: Vessel, asOf: string | null = null) => contextOf(vessel, { results: calculate(vessel, bases.iso, { asOf, generalTasks }) })
+const context = (vessel: Vessel, asOf: string | null = null) => contextOf(vessel, { results: calculate(vessel, bases.iso, { ...noOccasion, asOf, generalTasks }) })
 const pagesOf = (vessel: Vessel): ReadonlyMap<string, Page> => new Map(maintenancePages(context(vessel)).map(page => [page.key, page]))
 const pages = pagesOf(boat)
 const page = (key: string): Page => pages.get(key)!

@@ -3,7 +3,7 @@ import { grouped, isThere } from '../../../model/lookup.js'
 import type { Cable, CableEnd, ItemStatus, Tag } from '../../../model/vessel.js'
 import type { ViewContext } from '../../context.js'
 import { compareTags } from '../../tables.js'
-import { labelText } from '../cables.view.js'
+import { labelText } from '../../../model/cable-label.js'
 import { type Conductor, conductorsOf, wireConductor } from './conductors.js'
 
 /** One thing to connect at one place. */
