@@ -68,7 +68,7 @@ export function calculate(vessel: Vessel, basis: Basis, occasion: Occasion = noO
   const commissioning = commissioningPass(vessel, basis, { ...upstream, canBus: electronics.canBus, radio: electronics.radio })
   const handover = {
     location: locationPass(vessel, basis),
-    emergency: emergencyPass(vessel, basis, upstream),
+    emergency: emergencyPass(vessel, basis, { ...upstream, dependency }),
     maintenance: maintenancePass(vessel, basis, occasion),
     cableBill: cableBillPass(vessel, basis, upstream),
     labels: labelsPass(vessel, basis, upstream),

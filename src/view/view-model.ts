@@ -74,6 +74,8 @@ export interface Page {
   readonly printed: readonly Block[] | null
   /** Links back up: contents → chapter. */
   readonly trail: readonly Link[]
+  /** Read in haste: large, and on paper on one sheet of its own. */
+  readonly oneSheet?: boolean
 }
 
 export interface Chapter {
@@ -126,6 +128,7 @@ export type Block =
   | FindingList
   | CardList
   | Spoken
+  | Reach
 
 export interface Paragraph { readonly is: 'paragraph'; readonly text: Text }
 
@@ -219,6 +222,21 @@ export interface Spoken {
   readonly id: string
   readonly caption: string
   readonly lines: readonly { readonly say: Text; readonly blank: string | null }[]
+}
+
+/** Things to lay a hand on in haste, in the order in which they are reached for. */
+export interface Reach {
+  readonly is: 'reach'
+  readonly id: string
+  readonly caption: string
+  readonly entries: readonly ReachEntry[]
+}
+export interface ReachEntry {
+  /** What the hand does: "Shut", "Turn off". */
+  readonly act: string | null
+  readonly what: Text
+  readonly where: Text | null
+  readonly remark: Text | null
 }
 
 // --- schedules -------------------------------------------------------------------------------------------------------

@@ -1,6 +1,11 @@
 /** What a line of general text such as `{{ where: battery isolator }}` is replaced by. */
 import type { ViewContext } from '../context.js'
 import type { Block } from '../view-model.js'
+import { bankReach, linkReach, sheddingReach } from './banks.js'
+import { fuseReach } from './fuses.js'
+import { alwaysLiveReach, isolatorReach, otherSourceReach } from './isolation.js'
+import { pumpReach } from './pumps.js'
+import { reachOfKinds } from './reach.js'
 import { whereTable } from './where-table.js'
 
 export type Directive = (context: ViewContext, words: readonly string[]) => readonly Block[]
@@ -8,4 +13,15 @@ export type Directive = (context: ViewContext, words: readonly string[]) => read
 export const directives: Readonly<Record<string, Directive>> = {
   /** Items of these kinds with their places. */
   'where': (context, kinds) => whereTable(context, kinds),
+  /** The same, to be reached in haste: a caption, then kinds. */
+  'reach': (context, words) => reachOfKinds(context, words),
+  /** A caption, then kinds: the protective device of each item. */
+  'fuses': (context, words) => fuseReach(context, words),
+  'isolators': context => isolatorReach(context),
+  'always-live': context => alwaysLiveReach(context),
+  'other-sources': context => otherSourceReach(context),
+  'bilge-pumps': context => pumpReach(context),
+  'banks': context => bankReach(context),
+  'links': context => linkReach(context),
+  'switch-off-first': context => sheddingReach(context),
 }

@@ -1,17 +1,15 @@
 /** Where the items of some kinds are, and how to get at them. */
-import { isThere } from '../../model/lookup.js'
-import { equipmentKinds, isEquipmentKind } from '../../references/equipment-kinds.js'
 import type { ViewContext } from '../context.js'
 import { placeText } from '../pages/equipment.view.js'
-import { byTag, tableOf } from '../tables.js'
+import { tableOf } from '../tables.js'
 import type { Block } from '../view-model.js'
+import { inSentence, itemsOfKinds, titleOfKind } from './kinds.js'
 
 export function whereTable(context: ViewContext, kinds: readonly string[]): readonly Block[] {
-  const items = context.vessel.equipment.filter(item => isThere(item) && kinds.includes(item.kind)).toSorted(byTag)
-  const titles = kinds.map(kind => { if (!isEquipmentKind(kind)) throw new Error(`general text: no kind of equipment "${kind}"`); return equipmentKinds[kind].title })
-  return [tableOf(items, {
+  const titles = kinds.map(titleOfKind)
+  return [tableOf(itemsOfKinds(context, kinds), {
     id: `where-${kinds[0]!.replace(/\W+/g, '-')}`,
-    caption: `Where: ${titles.join(', ').toLowerCase()}`,
+    caption: `Where: ${titles.map(inSentence).join(', ')}`,
     empty: 'None is recorded.',
     columns: [
       { title: 'What', width: 'text', cell: item => context.named(item.tag) },
