@@ -15,7 +15,8 @@ import { feedingPass } from './calculate/feeding/index.js'
 import { multipliedVessel } from './multiplied-vessel.js'
 import { findBrowser, openBrowser, openPage } from './render/browser.js'
 import { drawDiagrams, openDrawingBoard } from './render/draw-diagrams.js'
-import { diagramSourcesOf, openRenderer } from './renderer.js'
+import { diagramSourcesOf, openRenderer, pictureFilesOf } from './renderer.js'
+import { readPictures } from './load/read-pictures.js'
 
 const sample = fileURLToPath(new URL('../sample-vessel', import.meta.url))
 
@@ -83,7 +84,8 @@ async function packRows(examined: Examined, scratch: string): Promise<readonly R
   }
   const view = await viewOf(forEdition(examined, 'owner'))
   const renderer = await openRenderer(process.env)
-  await renderer.draw(view).then(drawn => renderer.writeVolume(view, view.volumes[0]!, drawn, scratch)).finally(renderer.close)
+  const pictures = await renderer.pictures(await readPictures(sample, pictureFilesOf(view)))
+  await renderer.draw(view).then(drawn => renderer.writeVolume(view, view.volumes[0]!, { ...drawn, pictures }, scratch)).finally(renderer.close)
   const manual = pathToFileURL(path.join(scratch, 'print', 'manual.html')).href
 
   // The least that any program could do: the browser draws each diagram and prints the finished document once.

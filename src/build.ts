@@ -13,6 +13,7 @@ import { findingKinds } from './findings/registry.js'
 import { isUnreadable } from './load/findings.js'
 import { readContent } from './load/read-content.js'
 import { readDocuments } from './load/read-documents.js'
+import { readPictures } from './load/read-pictures.js'
 import { readFolder } from './load/read-folder.js'
 import { lookup } from './model/lookup.js'
 import type { Content } from './model/content.js'
@@ -25,6 +26,7 @@ import type { Basis } from './references/basis/basis.js'
 import { bases } from './references/basis/bases.js'
 import type { Renderer } from './renderer.js'
 import { countNotAssessed } from './view/pages/not-assessed.view.js'
+import { type Pictures, picturesMissing, picturesReady } from './render/pictures.js'
 import type { PrintOptions } from './render/print-pdf.js'
 import { documentOf } from './render/volume-name.js'
 import type { View, Volume } from './view/view-model.js'
@@ -102,7 +104,7 @@ export interface Built extends Omit<ForEdition, 'status'> {
   readonly view: View
   /** Sheets of each of the view's volumes; null when nothing was printed. */
   readonly sheetCounts: readonly number[] | null
-  /** Why drawings or the printed manual are missing, and what to do, one sentence each. */
+  /** Why drawings, pictures or the printed manual are missing, and what to do, one sentence each. */
   readonly lacking: readonly string[]
 }
 
@@ -131,10 +133,13 @@ export async function build(folder: string, options: BuildOptions): Promise<Buil
 
 async function assemble(folder: string, shown: ForEdition, view: View, renderer: Renderer, options: BuildOptions): Promise<Built> {
   const documents = await readDocuments(folder, [...lookup(shown.vessel).items.values()].flatMap(item => item.documents))
+  const { pictureFilesOf } = await import('./renderer.js')
+  const pictures = await renderer.pictures(await readPictures(folder, pictureFilesOf(view)))
   const place = options.placeFor(shown.vessel)
   const made = await assemblePack(place, async packFolder => {
-    const rendered = await renderInto(packFolder, view, shown.vessel, renderer, options)
-    await writeRecord(packFolder, { ...shown, schedules: view.schedules, files: view.files, methods, documents })
+    const rendered = await renderInto(packFolder, view, shown.vessel, renderer, pictures, options)
+    // The record has pictures as the pages show them: without the place and time that a camera wrote into the file.
+    await writeRecord(packFolder, { ...shown, schedules: view.schedules, files: view.files, methods, documents: new Map([...documents, ...picturesReady(pictures)]) })
     options.step('Checksums')
     return rendered
   })
@@ -143,14 +148,18 @@ async function assemble(folder: string, shown: ForEdition, view: View, renderer:
 
 /** Site and printed documents; what these were printed from does not stay. */
 async function renderInto(
-  packFolder: string, view: View, vessel: Vessel, renderer: Renderer, { pdf, asOf, step }: BuildOptions,
+  packFolder: string, view: View, vessel: Vessel, renderer: Renderer, pictures: Pictures, { pdf, asOf, step }: BuildOptions,
 ): Promise<Pick<Built, 'sheetCounts' | 'lacking'>> {
   step('Drawing the diagrams')
   const drawn = await renderer.draw(view)
-  const lacking = renderer.lacking === null ? drawn.failures : [`${pdf ? 'drawings and the printed manual' : 'drawings'}. ${renderer.lacking}`]
+  const shown = { ...drawn, pictures }
+  const lacking = [
+    ...(renderer.lacking === null ? drawn.failures : [`${pdf ? 'drawings and the printed manual' : 'drawings'}. ${renderer.lacking}`]),
+    ...picturesMissing(pictures),
+  ]
   const writeSite = () => {
     step('Writing the site')
-    return renderer.writeSite(view, drawn, packFolder)
+    return renderer.writeSite(view, shown, packFolder)
   }
   if (!pdf || renderer.lacking !== null) {
     await writeSite()
@@ -160,7 +169,7 @@ async function renderInto(
   const sheetCounts: number[] = []
   try {
     for (const [i, volume] of view.volumes.entries()) {
-      await renderer.writeVolume(view, volume, drawn, packFolder)
+      await renderer.writeVolume(view, volume, shown, packFolder)
       const { pages } = await renderer.print({
         htmlFile: path.join(printFolder, documentOf(volume)),
         outFile: path.join(packFolder, volume.file),

@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url'
 import type { Browser } from 'puppeteer'
 import { findBrowser, openBrowser } from './render/browser.js'
 import { type DiagramOutcome, type DiagramSource, type DrawingBoard, drawDiagrams, openDrawingBoard } from './render/draw-diagrams.js'
+import { type PictureFile, type Pictures, preparePictures } from './render/pictures.js'
 import type { PrintOptions } from './render/print-pdf.js'
 import { type Drawing, renderSite, renderVolume } from './render/site.js'
 import type { View, Volume } from './view/view-model.js'
@@ -14,9 +15,11 @@ export interface Renderer {
   readonly lacking: string | null
   /** Draws every diagram of the view; without a browser, none. */
   draw(view: View): Promise<Drawn>
-  writeSite(view: View, drawn: Drawn, folder: string): Promise<void>
+  /** Makes the pictures of the vessel folder fit for the pack. */
+  pictures(files: ReadonlyMap<string, PictureFile>): Promise<Pictures>
+  writeSite(view: View, drawn: Shown, folder: string): Promise<void>
   /** Writes the document behind a PDF to `print/`. */
-  writeVolume(view: View, volume: Volume, drawn: Drawn, folder: string): Promise<void>
+  writeVolume(view: View, volume: Volume, drawn: Shown, folder: string): Promise<void>
   /** Prints a written document. Must not be called while something is lacking. */
   print(options: PrintOptions): Promise<{ readonly pages: number; readonly bytes: number }>
   close(): Promise<void>
@@ -42,8 +45,9 @@ export async function openRenderer(
   return {
     lacking,
     draw: async view => (board === null ? nothingDrawn : sorted(await drawDiagrams(board, diagramSourcesOf(view), { cacheFolder }))),
-    writeSite: (view, { drawings }, folder) => renderSite(view, { outFolder: folder, drawings, undrawnReason }),
-    writeVolume: (view, volume, { drawings }, folder) => renderVolume(view, volume, { outFolder: folder, drawings, undrawnReason }),
+    pictures: files => preparePictures(files, cacheFolder),
+    writeSite: (view, { drawings, pictures }, folder) => renderSite(view, { outFolder: folder, drawings, undrawnReason, pictures }),
+    writeVolume: (view, volume, { drawings, pictures }, folder) => renderVolume(view, volume, { outFolder: folder, drawings, undrawnReason, pictures }),
     async print(options) {
       if (browser === null) throw new Error('printing without a browser')
       // What reads and rewrites PDFs is large, and a preview needs none of it.
@@ -82,6 +86,8 @@ export interface Drawn {
   /** What could not be drawn, one sentence each; on the pages those diagrams are given in words. */
   readonly failures: readonly string[]
 }
+/** All that pages show besides text. */
+export interface Shown extends Pick<Drawn, 'drawings'> { readonly pictures: Pictures }
 const nothingDrawn: Drawn = { drawings: new Map(), failures: [] }
 
 function sorted(outcomes: ReadonlyMap<string, DiagramOutcome>): Drawn {
@@ -99,3 +105,7 @@ export function diagramSourcesOf({ pages }: View): readonly DiagramSource[] {
   const diagrams = pages.flatMap(({ blocks }) => blocks.filter(block => block.is === 'diagram'))
   return [...new Map(diagrams.map(({ id, caption, mermaid }) => [id, { id, title: caption, mermaid }])).values()]
 }
+
+/** Files of the vessel folder that pages show. */
+export const pictureFilesOf = ({ pages }: View): readonly string[] => [...new Set(pages.flatMap(({ blocks, printed }) => [...blocks, ...(printed ?? [])])
+  .flatMap(block => (block.is === 'picture' ? [block.file] : block.is === 'drawing' ? block.pictures ?? [] : [])))]

@@ -8,7 +8,9 @@ import { summaryOf, summaryText } from '../findings/report.js'
 import { withTemporaryFolder } from '../package/pack-folder.js'
 import { type PreviewServer, type Shown, startPreviewServer } from '../preview/preview-server.js'
 import { watchFolders } from '../preview/watch-folders.js'
-import { openRenderer, type Renderer } from '../renderer.js'
+import { readPictures } from '../load/read-pictures.js'
+import { picturesMissing } from '../render/pictures.js'
+import { openRenderer, pictureFilesOf, type Renderer } from '../renderer.js'
 import { findingsText } from './outcome-text.js'
 import { dateOf, type ExitCode, exitCode, type Surroundings, Unusable } from './surroundings.js'
 
@@ -87,9 +89,10 @@ async function makeSite(
   try {
     const view = await viewOf(forEdition(examination, 'owner'))
     const drawn = await renderer.draw(view)
-    await renderer.writeSite(view, drawn, outFolder)
+    const pictures = await renderer.pictures(await readPictures(folder, pictureFilesOf(view)))
+    await renderer.writeSite(view, { ...drawn, pictures }, outFolder)
     const took = ((now().getTime() - started.getTime()) / 1000).toFixed(1)
-    return { shown: { folder: path.join(outFolder, 'site') }, said: [`${counts} (${took} s)`, ...drawn.failures].join('\n') + '\n' }
+    return { shown: { folder: path.join(outFolder, 'site') }, said: [`${counts} (${took} s)`, ...drawn.failures, ...picturesMissing(pictures)].join('\n') + '\n' }
   } catch (fault) {
     // The author's next change may get round it; until then the fault is in view.
     const text = `A fault of this program, not of your data:\n${fault instanceof Error ? fault.stack : String(fault)}\n`

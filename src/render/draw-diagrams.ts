@@ -1,12 +1,12 @@
 /** Mermaid text → SVG, in one browser page for all diagrams of a pack. */
-import { createHash } from 'node:crypto'
-import { mkdir, mkdtemp, readFile, rename, rm, writeFile } from 'node:fs/promises'
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import type { Browser, Page } from 'puppeteer'
 import { openPage } from './browser.js'
+import { digest, openContentCache } from './content-cache.js'
 import { addSymbols, type DiagramOutcome, drawInPage, type DrawingRequest, placeZoneTitles, preparePage } from './diagram-page.js'
 import { diagramSymbols } from './diagram-symbols.js'
 import { diagramFontFaces, mermaidConfig, pxPerUnit } from './diagram-style.js'
@@ -42,7 +42,7 @@ export async function drawDiagrams(
 ): Promise<ReadonlyMap<string, DiagramOutcome>> {
   refuseBadIds(sources)
   const { page } = board
-  const cache = options.cacheFolder === null ? null : await openCache(options.cacheFolder, await fingerprint(page.browser()))
+  const cache = options.cacheFolder === null ? null : await openContentCache<DiagramOutcome>(options.cacheFolder, await fingerprint(page.browser()))
 
   const outcomes = new Map<string, DiagramOutcome>()
   for (const source of sources) {
@@ -110,29 +110,8 @@ export async function openDrawingBoard(browser: Browser): Promise<DrawingBoard> 
 /** The build of mermaid that is one classic script, layout included. */
 const mermaidScript = path.join(path.dirname(require.resolve('mermaid')), 'mermaid.min.js')
 
-interface Cache {
-  read(source: DiagramSource): Promise<DiagramOutcome | null>
-  write(source: DiagramSource, drawing: DiagramOutcome): Promise<void>
-}
-
-async function openCache(folder: string, fingerprint: string): Promise<Cache> {
-  await mkdir(folder, { recursive: true })
-  const fileOf = ({ id, title, mermaid }: DiagramSource) => path.join(folder, `${digest([fingerprint, id, title, mermaid])}.json`)
-  return {
-    read: source => readFile(fileOf(source), 'utf8').then(text => JSON.parse(text) as DiagramOutcome, () => null),
-    write: async (source, drawing) => {
-      // Never half a file under the final name: another build may be reading.
-      const partial = `${fileOf(source)}.${process.pid}`
-      await writeFile(partial, JSON.stringify(drawing))
-      await rename(partial, fileOf(source))
-    },
-  }
-}
-
 /** All that a drawing depends on besides its source. */
 async function fingerprint(browser: Browser): Promise<string> {
   const { version } = require('mermaid/package.json') as { version: string }
   return digest([version, await browser.version(), mermaidConfig, pxPerUnit, diagramSymbols, pageScript, await readFile(fontStylesheet, 'utf8')])
 }
-
-const digest = (facts: unknown): string => createHash('sha256').update(JSON.stringify(facts)).digest('hex')

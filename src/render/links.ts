@@ -40,3 +40,17 @@ export function withoutDeadLinks(html: string): string {
   const anchors = new Set([...html.matchAll(/\sid="([^"]+)"/g)].map(([, id]) => id))
   return html.replace(/(<a\b[^>]*?) href="#([^"]+)"/g, (link, before: string, anchor: string) => (anchors.has(anchor) ? link : before))
 }
+
+/** To a picture of the pack: beside the pages of the site, beside the printed document. */
+export const pictureHref = (name: string, { root }: Place): string => `${root}pictures/${name}`
+
+/**
+ * Puts the pack's pictures into a drawing, which names them `asfitted-picture:FILE`. One that cannot be shown is taken out; the template
+ * says so below.
+ */
+export const withPictures = (svg: string, pictures: Readonly<Record<string, { readonly name?: string }>>, place: Place): string =>
+  svg.replace(/<image href="asfitted-picture:([^"]+)"([^>]*)\/>/g, (_, file: string, rest: string) => {
+    const name = pictures[unescaped(file)]?.name
+    return name === undefined ? '' : `<image href="${pictureHref(name, place)}"${rest}/>`
+  })
+const unescaped = (text: string): string => text.replace(/&(quot|lt|gt|amp);/g, (_, name: string) => ({ quot: '"', lt: '<', gt: '>', amp: '&' })[name]!)

@@ -5,9 +5,10 @@ import Eleventy, { type EleventyConfig } from '@11ty/eleventy'
 import temml from 'temml'
 import { anchorOf } from '../view/site-map.js'
 import type { Block, Chapter, Page, View, Volume } from '../view/view-model.js'
-import { type Place, hrefOf, packHref, pathOf, printedPlace, recordHref, relink, sitePlace, withoutDeadLinks } from './links.js'
+import { type Place, hrefOf, packHref, pathOf, pictureHref, printedPlace, recordHref, relink, sitePlace, withoutDeadLinks, withPictures } from './links.js'
 import { markdownToHtml } from './markdown.js'
 import { pageMargins } from './page-margins.js'
+import { type Pictures, writePictures } from './pictures.js'
 import { documentOf } from './volume-name.js'
 
 const projectFolder = fileURLToPath(new URL('../..', import.meta.url))
@@ -21,25 +22,32 @@ export interface RenderOptions {
   readonly drawings: ReadonlyMap<string, Drawing>
   /** Why diagrams are missing, for the reader. */
   readonly undrawnReason: string
+  /** By file of the vessel folder. */
+  readonly pictures: Pictures
 }
 
 /** Writes the pages of the site to `site/`. */
-export const renderSite = (view: View, options: RenderOptions): Promise<void> =>
-  runEleventy('templates/site', resolve(options.outFolder, 'site'), {
+export async function renderSite(view: View, options: RenderOptions): Promise<void> {
+  const folder = resolve(options.outFolder, 'site')
+  await runEleventy('templates/site', folder, {
     ...sharedData(view, options),
     sitePages: view.pages.map(page => ({ page, path: pathOf(page.key), place: sitePlace(page.key) })),
   })
+  await writePictures(options.pictures, folder)
+}
 
 /** Writes the single document that becomes a PDF to `print/`, under the volume's name. */
-export function renderVolume(view: View, volume: Volume, options: RenderOptions): Promise<void> {
+export async function renderVolume(view: View, volume: Volume, options: RenderOptions): Promise<void> {
   const titleBlock = { ...view.titleBlock, title: volume.title }
-  return runEleventy('templates/manual', resolve(options.outFolder, 'print'), {
+  const folder = resolve(options.outFolder, 'print')
+  await runEleventy('templates/manual', folder, {
     ...sharedData({ ...view, titleBlock }, options),
     volume: { ...volume, document: documentOf(volume) },
     manualChapters: volume.chapters.map(chapter => manualChapter(view, chapter)),
     manualPlace: printedPlace('cover'),
     pageMargins: pageMargins(titleBlock),
   })
+  await writePictures(options.pictures, folder)
 }
 
 async function runEleventy(templates: string, outFolder: string, data: Readonly<Record<string, unknown>>): Promise<void> {
@@ -70,6 +78,8 @@ function addFilters(config: EleventyConfig): void {
   config.addFilter('recordHref', (file: string, place: Place) => recordHref(file, place))
   config.addFilter('packHref', (file: string, place: Place) => packHref(file, place))
   config.addFilter('anchor', (key: string) => anchorOf(key))
+  config.addFilter('pictureHref', (name: string, place: Place) => pictureHref(name, place))
+  config.addFilter('withPictures', (svg: string, pictures: Readonly<Record<string, { readonly name?: string }>>, place: Place) => withPictures(svg, pictures, place))
   config.addFilter('relink', (html: string, place: Place) => relink(html, place))
   config.addFilter('markdown', (source: string, place: Place) => markdownToHtml(source, place))
   config.addFilter('math', (latex: string) => temml.renderToString(latex, { throwOnError: true }))
@@ -77,10 +87,11 @@ function addFilters(config: EleventyConfig): void {
   config.addFilter('classname', (word: string) => word.toLowerCase().replace(/\s+/g, '-'))
 }
 
-const sharedData = (view: View, { drawings, undrawnReason }: RenderOptions) => ({
+const sharedData = (view: View, { drawings, undrawnReason, pictures }: RenderOptions) => ({
   view,
   diagrams: Object.fromEntries([...drawings].map(([id, { svg, widthPx }]) => [id, { svg, width: `${Math.ceil(widthPx)}px` }])),
   undrawnReason,
+  pictures: Object.fromEntries([...pictures].map(([file, picture]) => [file, 'missing' in picture ? picture : { ...picture, bytes: undefined }])),
 })
 
 interface ManualPage { readonly page: Page; readonly blocks: readonly Block[]; readonly place: Place; readonly ownTitle: boolean; readonly opens: boolean }

@@ -30,6 +30,8 @@ export interface ViewContext {
   /** Circuits that keep a thing alive: those that list it, else those whose cables pass it, else its CAN bus's supply. */
   circuitsOf(tag: Tag): readonly Circuit[]
   addressOf(tag: Tag): PageKey | null
+  /** Of a photograph, by its file. */
+  photographPage(file: string): PageKey
   /** The tag, set as a designation and linked to its page where it has one. */
   tag(tag: Tag): Inline
   /** Tag and name: `P1 Helm display, port`; of zones and systems, whose tags are words, the name alone. */
@@ -42,7 +44,7 @@ export function viewContext(
   registries: Registries, edition: Edition,
 ): ViewContext {
   const known = lookup(vessel)
-  const { addressOf } = siteMap(vessel)
+  const { addressOf, photographPage } = siteMap(vessel)
   const findingsBySubject = grouped(findings, ({ subject }) => [subject.id])
   const passing = circuitsPassing(vessel, results)
   const tagInline = (tag: Tag): Inline => {
@@ -56,7 +58,7 @@ export function viewContext(
     ?? known.serialLinks.get(tag)?.name ?? known.wirelessNetworks.get(tag)?.name ?? known.outsideLinks.get(tag)?.name
     ?? known.structures.get(tag)?.name ?? known.standingPlaces.get(tag)?.name ?? null
   return {
-    edition, vessel, results, basis, content, registries, findings, lookup: known, findingsBySubject, addressOf, nameOf,
+    edition, vessel, results, basis, content, registries, findings, lookup: known, findingsBySubject, addressOf, photographPage, nameOf,
     circuitsOf: tag => known.circuitsOfLoad.get(tag) ?? (passing.get(tag) ?? []).map(circuitTag => known.circuits.get(circuitTag)!),
     tag: tagInline,
     named: tag => {

@@ -22,6 +22,8 @@ import { faultTreePages } from './pages/fault-trees.view.js'
 import { completenessPages } from './pages/completeness/completeness.view.js'
 import { labelPages } from './pages/labels/labels.view.js'
 import { locationPages } from './pages/location/location.view.js'
+import { photographPages } from './pages/location/photographs.view.js'
+import { zonePages } from './pages/location/zones.view.js'
 import { maintenancePages } from './pages/maintenance/maintenance.view.js'
 import { operatingPages } from './pages/owner/operating.view.js'
 import { ownerPages } from './pages/owner/owner.view.js'
@@ -37,7 +39,7 @@ import { networkPages } from './pages/networks/networks.view.js'
 import { outsideLinkPages } from './pages/networks/outside-links.view.js'
 import { notAssessedPages } from './pages/not-assessed.view.js'
 import { panelPages } from './pages/panels.view.js'
-import { systemPages, zonePages } from './pages/places.view.js'
+import { systemPages } from './pages/places.view.js'
 import { placementPages } from './pages/placement/placement.view.js'
 import { radioPages } from './pages/radio/radio.view.js'
 import { configurationPages } from './pages/record/configuration.view.js'
@@ -91,6 +93,7 @@ function makePages(context: ViewContext): readonly Page[] {
     ...ownerPages(context),
     ...operatingPages(context),
     ...locationPages(context),
+    ...photographPages(context),
     ...faultTreePages(context),
     ...maintenancePages(context),
     ...systemPages(context, systems),

@@ -58,6 +58,8 @@ export const fixedPages = {
 export interface SiteMap {
   /** Null when nothing with that tag has a page. */
   addressOf(tag: Tag): PageKey | null
+  /** Of a photograph's page, by its file. */
+  photographPage(file: string): PageKey
 }
 
 export function siteMap(vessel: Vessel): SiteMap {
@@ -86,5 +88,20 @@ export function siteMap(vessel: Vessel): SiteMap {
     const zone = addresses.get(point.zoneTag)
     if (zone !== undefined && !addresses.has(point.tag)) addresses.set(point.tag, zone)
   }
-  return { addressOf: tag => addresses.get(tag) ?? null }
+  const photographs = photographPages(vessel)
+  return { addressOf: tag => addresses.get(tag) ?? null, photographPage: file => photographs.get(file)! }
+}
+
+/** By the file's name without its ending; of files that come out alike the later ones, in the order of the data, get a number. */
+function photographPages({ photographs }: Vessel): ReadonlyMap<string, PageKey> {
+  const pages = new Map<string, PageKey>()
+  const taken = new Set<PageKey>()
+  for (const file of new Set(photographs.map(each => each.file))) {
+    const wanted = `${fixedPages.photographs}/${slug(file.replace(/^photographs\//i, '').replace(/\.[^./]*$/, ''))}`
+    let page = wanted
+    for (let number = 2; taken.has(page); number += 1) page = `${wanted}-${number}`
+    taken.add(page)
+    pages.set(file, page)
+  }
+  return pages
 }

@@ -129,6 +129,7 @@ export type Block =
   | CardList
   | Spoken
   | Reach
+  | Picture
 
 export interface Paragraph { readonly is: 'paragraph'; readonly text: Text }
 
@@ -176,6 +177,10 @@ export interface Drawing {
   readonly caption: string
   /** One of several that stand side by side where there is room. */
   readonly narrow?: boolean
+  /** As wide as the page; on a telephone to be pushed sideways. */
+  readonly wide?: boolean
+  /** Files of the vessel folder that it shows, written `asfitted-picture:FILE`. */
+  readonly pictures?: readonly string[]
   /** The whole `<svg>`, without ids, since one printed document holds them all; links are written `asfitted:PAGEKEY`. */
   readonly svg: string
   /** The same content in words, for those who cannot see it. */
@@ -237,6 +242,29 @@ export interface ReachEntry {
   readonly what: Text
   readonly where: Text | null
   readonly remark: Text | null
+}
+
+/** A picture of the vessel folder with numbered call-outs. */
+export interface Picture {
+  readonly is: 'picture'
+  readonly id: string
+  readonly file: string
+  readonly caption: Text
+  /** In place of the picture, for those who cannot see it. */
+  readonly alternative: string
+  readonly marks: readonly PictureMark[]
+  /** What the numbers are; those that the page is about. */
+  readonly list: readonly { readonly number: string; readonly text: Text }[]
+}
+/** `fromLeft`, `fromTop`: shares of the picture, `23.5%`. */
+export interface PictureMark {
+  readonly number: string
+  readonly fromLeft: string
+  readonly fromTop: string
+  readonly name: string
+  readonly to: PageKey | null
+  /** One that the page is about. */
+  readonly meant: boolean
 }
 
 // --- schedules -------------------------------------------------------------------------------------------------------

@@ -15,6 +15,7 @@ beforeAll(async () => {
     outFolder: folder,
     drawings: new Map([['drawn', { svg: '<svg role="img"><a href="asfitted:equipment/p1"><text>P1</text></a></svg>', widthPx: 10, heightPx: 20 }]]),
     undrawnReason: 'No browser was found.',
+    pictures: new Map(),
   }
   await renderSite(aView, options)
   await renderVolume(aView, aView.volumes[0]!, options)

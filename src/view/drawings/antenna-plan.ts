@@ -1,4 +1,5 @@
 /** Antennas, radar beams, people and structures seen from one side, true to scale. */
+import { type Called, labelRows, labelWidth } from './call-labels.js'
 import { at, element, label } from './svg.js'
 
 export interface PlanMark {
@@ -35,6 +36,8 @@ export function antennaPlan({ title, marks, boxes, heights }: AntennaPlan): stri
   const bottomM = Math.min(0, ...marks.map(({ footM }) => footM))
   const perM = Math.min(frame.width / spanM, frame.mostHeight / (topM - bottomM), mostPerM)
   const height = (topM - bottomM) * perM
+  const rowsOf = (called: readonly PlanMark[]) =>
+    labelRows(called, { left: frame.left, width: frame.width, textOf: ({ tag }) => tag, wantedX: ({ acrossM }) => frame.left + frame.width / 2 + (acrossM - middleM) * perM })
   const above = rowsOf(marks.filter(({ is }) => is !== 'person'))
   const below = rowsOf(marks.filter(({ is }) => is === 'person'))
   const top = above.length * frame.rowHeight + 10
@@ -58,42 +61,17 @@ export function antennaPlan({ title, marks, boxes, heights }: AntennaPlan): stri
     ]),
     element('rect', { class: 'frame', x: frame.left, y: top, width: frame.width, height }),
     ...steps.map(step => label(frame.left - 5, y(step * heights.everyM) + 4, heights.text(step), 'end')),
-    ...above.flatMap((row, i) => row.flatMap(placed => called(placed, top - 8 - i * frame.rowHeight, x, y(placed.mark.topM), -1))),
-    ...below.flatMap((row, i) => row.flatMap(placed => called(placed, foot + 17 + i * frame.rowHeight, x, y(placed.mark.footM), 1))),
+    ...above.flatMap((row, i) => row.flatMap(placed => called(placed, top - 8 - i * frame.rowHeight, x, y(placed.thing.topM), -1))),
+    ...below.flatMap((row, i) => row.flatMap(placed => called(placed, foot + 17 + i * frame.rowHeight, x, y(placed.thing.footM), 1))),
   ]
   const totalHeight = foot + (below.length === 0 ? 4 : 8 + below.length * frame.rowHeight)
   return element('svg', { xmlns: 'http://www.w3.org/2000/svg', viewBox: `0 0 ${frame.left + frame.width + frame.right} ${at(totalHeight)}`, role: 'img', 'aria-label': title }, content.join(''))
-
-  /** Labels in rows, side by side, each as near above or below its thing as there is room. */
-  function rowsOf(called: readonly PlanMark[]): readonly (readonly Placed[])[] {
-    const sorted = called.toSorted((a, b) => a.acrossM - b.acrossM)
-    const rowCount = Math.ceil(sorted.reduce((sum, { tag }) => sum + widthOf(tag), 0) / frame.width)
-    const rows = Array.from({ length: rowCount }, (_, row) => sorted.filter((_mark, i) => i % rowCount === row))
-    return rows.map(row => spread(row, mark => frame.left + frame.width / 2 + (mark.acrossM - middleM) * perM))
-  }
-}
-
-interface Placed { readonly mark: PlanMark; readonly labelX: number }
-const widthOf = (tag: string): number => tag.length * 6.6 + 9
-
-/** From left to right, pushed apart where they would touch, then back from the right edge. */
-function spread(row: readonly PlanMark[], wanted: (mark: PlanMark) => number): readonly Placed[] {
-  const places: number[] = []
-  row.forEach((mark, i) => {
-    const before = i === 0 ? frame.left : places[i - 1]! + widthOf(row[i - 1]!.tag) / 2
-    places.push(Math.max(wanted(mark), before + widthOf(mark.tag) / 2))
-  })
-  for (let i = row.length - 1; i >= 0; i -= 1) {
-    const after = i === row.length - 1 ? frame.left + frame.width : places[i + 1]! - widthOf(row[i + 1]!.tag) / 2
-    places[i] = Math.min(places[i]!, after - widthOf(row[i]!.tag) / 2)
-  }
-  return row.map((mark, i) => ({ mark, labelX: places[i]! }))
 }
 
 type Scale = (valueM: number) => number
 
 /** The tag, and a thin line from it to the thing. */
-const called = ({ mark, labelX }: Placed, labelY: number, x: Scale, toY: number, side: -1 | 1): readonly string[] => [
+const called = ({ thing: mark, labelX }: Called<PlanMark>, labelY: number, x: Scale, toY: number, side: -1 | 1): readonly string[] => [
   element('line', { x1: labelX, y1: side === -1 ? labelY + 3 : labelY - 11, x2: x(mark.acrossM), y2: toY, stroke: colours.edge, 'stroke-width': '0.8' }),
   label(labelX, labelY, mark.tag, 'middle'),
 ]
@@ -104,7 +82,7 @@ const boxOf = ({ fromM, toM, footM, topM }: PlanBox, x: Scale, y: Scale): string
 /** Where there is room for it inside what is seen of the box. */
 function nameOfBox({ tag, fromM, toM, footM, topM }: PlanBox, x: Scale, y: Scale, perM: number): readonly string[] {
   const [left, right] = [Math.max(x(fromM), frame.left), Math.min(x(toM), frame.left + frame.width)]
-  return right - left < widthOf(tag) + 8 || (topM - footM) * perM < 24 ? [] : [label(right - 5, y(footM) - 6, tag, 'end')]
+  return right - left < labelWidth(tag) + 8 || (topM - footM) * perM < 24 ? [] : [label(right - 5, y(footM) - 6, tag, 'end')]
 }
 
 /** Both ways from the scanner, as far as the frame. */

@@ -12,3 +12,8 @@ export const element = (name: string, attributes: Readonly<Record<string, string
 }
 export const label = (x: number, y: number, text: string, anchor: 'start' | 'middle' | 'end' = 'start'): string =>
   element('text', { x, y, 'text-anchor': anchor }, escaped(text))
+/** Drawn things that lead to a page; `title` for those that carry no words of their own. */
+export const linked = (to: string | null, content: string, title: string | null = null): string => {
+  const titled = title === null ? content : element('title', {}, escaped(title)) + content
+  return to === null ? element('g', {}, titled) : element('a', { href: `asfitted:${to}` }, titled)
+}

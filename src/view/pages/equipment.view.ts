@@ -16,6 +16,8 @@ import { batteryFacts, networkPowerFacts, sourceFacts } from './source-facts.js'
 import { deadBlocks, lossBlocks } from './fault-blocks.js'
 import { findingCards } from '../finding-cards.js'
 import { fixedPages } from '../site-map.js'
+import { photographBlocks, whereItIs } from './location/location-blocks.js'
+import { positionWords } from './location/position-words.js'
 import { restoreBlocks } from './record/configuration.view.js'
 import { byTag, compareTags, tableOf } from '../tables.js'
 import { counted, dash, joined, muted, notRecorded, orDash } from '../text.js'
@@ -77,6 +79,8 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
     cables.length === 0 ? null : cablesTable(context, cables, { id: 'cables', caption: 'Cables that end here', seenFrom: item.tag }),
     'ports' in item && item.ports.length > 0 ? portTable(context, item) : null,
     neighbours(context, item.tag),
+    ...whereItIs(context, item.tag),
+    ...photographBlocks(context, [item.tag]),
     ...restoreBlocks(context, item.tag),
     item.notes === null ? null : { is: 'markdown', source: item.notes },
     documentTable(item),
@@ -140,12 +144,7 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
   if ('chemistry' in item) entries.push(...batteryFacts(context, item))
   if ('massKg' in item && !onPaper) {
     add('Mass', item.massKg === null ? null : sayBoth('massKg', item.massKg, vessel))
-    if (item.positionM !== null) {
-      const [forward, port, up] = item.positionM
-      const away = (valueM: number, positive: string, negative: string): string => `${say('positionM', Math.abs(valueM), vessel)} ${valueM < 0 ? negative : positive}`
-      const across = port === 0 ? 'on the centreline' : away(port, 'to port', 'to starboard')
-      add('Position', `${away(forward, 'forward of', 'abaft')} the transom, ${across}, ${away(up, 'above', 'below')} the waterline`)
-    }
+    add('Position', item.positionM === null ? null : positionWords(vessel, item.positionM))
   }
   if ('polarity' in item) {
     add('Polarity', item.polarity)

@@ -13,6 +13,7 @@ import type { Block, Diagram, Page, Table, Text } from '../view-model.js'
 import { cableCell, protectionText } from './circuit-parts.js'
 import { cablesTable } from './cables.view.js'
 import { deadBlocks, lossBlocks } from './fault-blocks.js'
+import { photographBlocks, whereItIs } from './location/location-blocks.js'
 import { chainText, makerAndModel, placeText } from './equipment.view.js'
 
 export function panelPages(context: ViewContext, diagrams: ReadonlyMap<string | null, readonly Diagram[]>): readonly Page[] {
@@ -86,6 +87,8 @@ function panelPage(context: ViewContext, panel: Panel, diagrams: readonly Diagra
     ...printed.slice(1),
     ...lossBlocks(context, panel.tag),
     cablesTable(context, context.lookup.cablesAt.get(panel.tag) ?? [], { id: 'cables', caption: 'Cables of the panel’s own feed', seenFrom: panel.tag }),
+    ...whereItIs(context, panel.tag),
+    ...photographBlocks(context, [panel.tag]),
     panel.notes === null ? null : { is: 'markdown', source: panel.notes },
     findings.length === 0 ? null : { is: 'findings', empty: '', findings: findingCards(context, findings) },
   ]

@@ -1,13 +1,11 @@
-/** Equipment by system and by zone. */
-import type { System, Zone } from '../../model/vessel.js'
-import { sayBoth } from '../../units/format.js'
+/** Equipment by system. */
+import type { System } from '../../model/vessel.js'
 import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
 import { byTag } from '../tables.js'
-import { counted, notRecorded, orNotRecorded } from '../text.js'
-import type { Block, Diagram, Page } from '../view-model.js'
-import { cablesTable, wirewayTable } from './cables.view.js'
-import { circuitTable, legendTable } from './circuits.view.js'
+import { counted } from '../text.js'
+import type { Diagram, Page } from '../view-model.js'
+import { circuitTable } from './circuits.view.js'
 import { equipmentTable } from './equipment.view.js'
 
 export function systemPages(context: ViewContext, diagrams: ReadonlyMap<string | null, readonly Diagram[]>): readonly Page[] {
@@ -38,63 +36,4 @@ export function systemPages(context: ViewContext, diagrams: ReadonlyMap<string |
       ],
     } }),
   ]
-}
-
-const spaceNames: Readonly<Record<Zone['space'], string>> = {
-  interior: 'interior', machinery: 'machinery space', bilge: 'bilge', battery: 'battery space', deck: 'open deck', mast: 'mast or arch', cockpit: 'cockpit', locker: 'locker',
-}
-
-export function zonePages(context: ViewContext): readonly Page[] {
-  const { zones } = context.vessel
-  const items = (zone: Zone) => [...context.lookup.items.values()].filter(item => item.zoneTag === zone.tag).toSorted(byTag)
-  return [
-    {
-      key: fixedPages.zones,
-      title: 'Zones',
-      kicker: null,
-      lead: ['The spaces of the boat and what is in each of them.'],
-      printed: null,
-      trail: [],
-      blocks: [{ is: 'cards', cards: zones.map(zone => ({ title: zone.name, to: context.addressOf(zone.tag)!, text: [`${counted(items(zone).length, 'item')}. ${zone.access ?? ''}`.trim()] })) }],
-    },
-    ...zones.map(zone => zonePage(context, zone, items(zone))),
-  ]
-}
-
-function zonePage(context: ViewContext, zone: Zone, items: Parameters<typeof equipmentTable>[1]): Page {
-  const { vessel, lookup, results } = context
-  const inZone = new Set(items.map(item => item.tag))
-  const circuitsHere = vessel.circuits.filter(circuit => (circuit.zoneTag ?? lookup.items.get(circuit.fedFromTag)?.zoneTag) === zone.tag)
-  const here = new Set([...inZone, ...circuitsHere.map(circuit => circuit.tag)])
-  const ending = vessel.cables.filter(cable => here.has(cable.from.tag) || here.has(cable.to.tag))
-  const ends = new Set(ending.map(cable => cable.tag))
-  const passing = vessel.cables.filter(cable => !ends.has(cable.tag) && (results.routing.byCable.get(cable.tag)?.zoneTags.includes(zone.tag) ?? false))
-  const wireways = vessel.wireways.filter(wireway => wireway.zoneTags.includes(zone.tag))
-  const printed: readonly Block[] = [
-    {
-      is: 'facts', dense: true, caption: null, entries: [
-        { label: 'Kind of space', value: [spaceNames[zone.space]] },
-        { label: 'Access', value: orNotRecorded(zone.access) },
-        { label: 'Highest ambient', value: [sayBoth('ambientC', zone.ambientC, vessel)] },
-        { label: 'Ignition protection', value: zone.ignitionProtection === null ? [notRecorded] : [zone.ignitionProtection ? 'required for equipment here' : 'not required'] },
-      ],
-    },
-    equipmentTable(context, items, 'equipment', `What is here: ${zone.name}`),
-    ...(circuitsHere.length === 0 ? [] : [legendTable(context, circuitsHere, { id: 'circuits', caption: 'Fuses and breakers here' })]),
-  ]
-  const blocks: readonly (Block | null)[] = [
-    ...printed,
-    cablesTable(context, ending, { id: 'cables-ending', caption: 'Cables that end here' }),
-    passing.length === 0 ? null : cablesTable(context, passing, { id: 'cables-passing', caption: 'Cables that pass through' }),
-    wireways.length === 0 ? null : wirewayTable(context, wireways),
-  ]
-  return {
-    key: context.addressOf(zone.tag)!,
-    title: zone.name,
-    kicker: `Zone ${zone.tag}`,
-    lead: null,
-    printed,
-    trail: [{ text: 'Zones', to: fixedPages.zones }],
-    blocks: blocks.filter(block => block !== null),
-  }
 }

@@ -6,6 +6,7 @@ import { fuseReach } from './fuses.js'
 import { alwaysLiveReach, isolatorReach, otherSourceReach } from './isolation.js'
 import { pumpReach } from './pumps.js'
 import { reachOfKinds } from './reach.js'
+import { photographsOfKinds, planOfKinds } from './pictures-of-kinds.js'
 import { whereTable } from './where-table.js'
 
 export type Directive = (context: ViewContext, words: readonly string[]) => readonly Block[]
@@ -24,4 +25,8 @@ export const directives: Readonly<Record<string, Directive>> = {
   'banks': context => bankReach(context),
   'links': context => linkReach(context),
   'switch-off-first': context => sheddingReach(context),
+  /** The same on a plan of the boat. */
+  'plan': planOfKinds,
+  /** Photographs that show one of them. */
+  'photographs': photographsOfKinds,
 }

@@ -34,3 +34,7 @@ export function itemsOfKinds(context: Pick<ViewContext, 'lookup'>, kinds: readon
   const there = [...context.lookup.items.values()].filter(isOnBoard).toSorted(byTag)
   return [...new Set(kinds.flatMap(kind => there.filter(item => kindsOf(context, item).includes(kind))))]
 }
+
+/** What some kinds are called together in a sentence, and a word for the ids of blocks about them. */
+export const wordOfKinds = (kinds: readonly string[]): { readonly title: string; readonly id: string } =>
+  ({ title: kinds.map(kind => inSentence(titleOfKind(kind))).join(', '), id: kinds[0]!.replace(/\W+/g, '-') })

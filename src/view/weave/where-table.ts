@@ -3,13 +3,13 @@ import type { ViewContext } from '../context.js'
 import { placeText } from '../pages/equipment.view.js'
 import { tableOf } from '../tables.js'
 import type { Block } from '../view-model.js'
-import { inSentence, itemsOfKinds, titleOfKind } from './kinds.js'
+import { itemsOfKinds, wordOfKinds } from './kinds.js'
 
 export function whereTable(context: ViewContext, kinds: readonly string[]): readonly Block[] {
-  const titles = kinds.map(titleOfKind)
+  const { title, id } = wordOfKinds(kinds)
   return [tableOf(itemsOfKinds(context, kinds), {
-    id: `where-${kinds[0]!.replace(/\W+/g, '-')}`,
-    caption: `Where: ${titles.map(inSentence).join(', ')}`,
+    id: `where-${id}`,
+    caption: `Where: ${title}`,
     empty: 'None is recorded.',
     columns: [
       { title: 'What', width: 'text', cell: item => context.named(item.tag) },

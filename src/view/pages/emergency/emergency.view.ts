@@ -47,7 +47,7 @@ function sheet(context: ViewContext, task: EmergencyTask, { title, lead, markdow
   const own = proceduresFor(context, task)
   const reached = weave(context, places)
   const tags = tagsReached(context, reached)
-  const inHand: readonly Block[] = [...(own.length === 0 ? weave(context, steps) : procedureBlocks(own)), ...reached, ...accessBlock(context, tags), ...locationDrawing(context, tags, { compact: true })]
+  const inHand: readonly Block[] = [...(own.length === 0 ? weave(context, steps) : procedureBlocks(own)), ...reached, ...accessBlock(context, tags), ...locationDrawing(context, tags, { id: 'plan', caption: 'Where they are' })]
   return {
     key: emergencyKey(task),
     title,

@@ -1,0 +1,30 @@
+/** Names of things in rows above or below a drawing, none upon another. */
+
+export interface Called<T> { readonly thing: T; readonly labelX: number }
+export interface LabelRows<T> {
+  readonly left: number
+  readonly width: number
+  textOf(thing: T): string
+  /** Where in the drawing the thing is. */
+  wantedX(thing: T): number
+}
+
+export const labelWidth = (text: string): number => text.length * 6.6 + 9
+
+/** In as many rows as it takes, side by side, each label as near its thing as there is room. */
+export function labelRows<T>(things: readonly T[], rows: LabelRows<T>): readonly (readonly Called<T>[])[] {
+  const sorted = things.toSorted((a, b) => rows.wantedX(a) - rows.wantedX(b))
+  const rowCount = Math.ceil(sorted.reduce((sum, thing) => sum + labelWidth(rows.textOf(thing)), 0) / rows.width)
+  return Array.from({ length: rowCount }, (_, row) => spread(sorted.filter((_thing, i) => i % rowCount === row), rows))
+}
+
+/** From left to right, pushed apart where they would touch, then back from the right edge. */
+function spread<T>(row: readonly T[], { left, width, textOf, wantedX }: LabelRows<T>): readonly Called<T>[] {
+  const half = (i: number): number => labelWidth(textOf(row[i]!)) / 2
+  const places: number[] = []
+  row.forEach((thing, i) => places.push(Math.max(wantedX(thing), (i === 0 ? left : places[i - 1]! + half(i - 1)) + half(i))))
+  for (let i = row.length - 1; i >= 0; i -= 1) {
+    places[i] = Math.min(places[i]!, (i === row.length - 1 ? left + width : places[i + 1]! - half(i + 1)) - half(i))
+  }
+  return row.map((thing, i) => ({ thing, labelX: places[i]! }))
+}
