@@ -7,6 +7,8 @@ import type { RefProxy } from 'pdfjs-dist/types/src/display/api.js'
 import type { Browser, CDPSession, Page } from 'puppeteer'
 import { openPage } from './browser.js'
 import { compactPdf, type DocumentInformation } from './compact-pdf.js'
+import { fitSheets } from './fit-sheets.js'
+import { sheetContent } from './page-margins.js'
 
 export type PrintStep = 'opening the document' | 'counting pages' | 'printing' | 'compressing'
 
@@ -42,6 +44,7 @@ export async function printManual(browser: Browser, options: PrintOptions): Prom
   const page = await openPage(browser)
   try {
     await open(page, options.htmlFile)
+    await page.evaluate(fitSheets, sheetContent)
     const anchors = await page.evaluate(anchorsAskedFor)
     progress('counting pages')
     // Opened beforehand, so that the order to print goes out at once and this process is free while it is carried out.

@@ -74,9 +74,12 @@ export interface Page {
   readonly printed: readonly Block[] | null
   /** Links back up: contents → chapter. */
   readonly trail: readonly Link[]
-  /** Read in haste: large, and on paper on one sheet of its own. */
-  readonly oneSheet?: boolean
+  /** Read in haste: large, and on paper on one sheet of its own, with as much as goes on it. */
+  readonly oneSheet?: SheetFit
 }
+
+/** What of a page goes on its one sheet. The site has all. */
+export type SheetFit = 'all' | 'without drawings' | 'without remarks' | 'first of each list'
 
 export interface Chapter {
   readonly number: string

@@ -21,7 +21,7 @@ export function lossesOf(vessel: Vessel, { losses, services }: Pick<DependencyRe
       endedTags: effects(tag).filter(({ how }) => how !== 'degraded').map(effect => effect.tag),
       services: services.flatMap(({ service, itemTags, takesAll, takesSome }) => {
         const lostTags = [...takesAll, ...takesSome].find(point => point.tag === tag)?.lostTags ?? []
-        return lostTags.length === 0 ? [] : [{ service, lostTags, leftTags: itemTags.filter(item => !lostTags.includes(item)) }]
+        return lostTags.length === 0 ? [] : [{ service, ended: takesAll.some(point => point.tag === tag), lostTags, leftTags: itemTags.filter(item => !lostTags.includes(item)) }]
       }),
       linkTags: [...new Set(effects(tag).flatMap(({ restoreBy }) => restoreBy))].filter(isLink),
     }),

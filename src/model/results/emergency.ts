@@ -40,12 +40,13 @@ export interface Loss {
   readonly tag: Tag
   /** Without supply, without data they need, or with nothing left to work with. */
   readonly endedTags: readonly Tag[]
-  /** Each service that loses something: what of it is lost, and what is left. */
+  /** Each service that loses something. */
   readonly services: readonly ServiceLoss[]
   /** Links by which some of it comes back. */
   readonly linkTags: readonly Tag[]
 }
-export interface ServiceLoss { readonly service: SafetyService; readonly lostTags: readonly Tag[]; readonly leftTags: readonly Tag[] }
+/** `ended`: what is left does not give it, engines without levers or levers without engines. */
+export interface ServiceLoss { readonly service: SafetyService; readonly ended: boolean; readonly lostTags: readonly Tag[]; readonly leftTags: readonly Tag[] }
 
 export interface Isolator extends Loss {
   /** Banks that it parts from what is behind it. */

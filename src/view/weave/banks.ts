@@ -14,7 +14,7 @@ import { circuitWhat, circuitWhere, openingAct, reach } from './reach.js'
 export function bankReach(context: ViewContext): readonly Block[] {
   return reach('If this bank is dead', context.results.emergency.banks.map(bank => ({
     act: null, what: context.named(bank.tag), where: placeText(context, context.lookup.items.get(bank.tag)!, { withAccess: false }),
-    remark: [...endsText(context, bank), ' ', ...livesOn(context, bank), ...backBy(context, bank)],
+    remark: [...endsText(context, bank), ' ', ...livesOn(context, bank), ...backBy(context, bank), ...isolatedBy(context, bank)],
   })))
 }
 
@@ -26,6 +26,12 @@ function livesOn(context: ViewContext, bank: Loss): Text {
 
 const backBy = (context: ViewContext, { linkTags }: Loss): Text =>
   (linkTags.length === 0 ? ['No link brings it back.'] : ['Part of it back by ', ...joined(linkTags.map(tag => closedBy(context, tag))), '.'])
+
+/** Before a link is closed to its side. */
+function isolatedBy(context: ViewContext, { tag }: Loss): Text {
+  const isolators = context.results.emergency.isolators.filter(({ inLink, batteryTags }) => !inLink && batteryTags.includes(tag)).flatMap(isolator => context.lookup.equipment.get(isolator.tag) ?? [])
+  return isolators.length === 0 ? [] : [' Isolate it by ', ...joined(isolators.map((item): Text => [context.tag(item.tag), ' (', ...placeText(context, item, { withAccess: false }), ')'])), '.']
+}
 
 export function linkReach(context: ViewContext): readonly Block[] {
   const { links } = context.results.emergency

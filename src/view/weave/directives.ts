@@ -2,8 +2,8 @@
 import type { ViewContext } from '../context.js'
 import type { Block } from '../view-model.js'
 import { bankReach, linkReach, sheddingReach } from './banks.js'
-import { fuseReach } from './fuses.js'
-import { alwaysLiveReach, isolatorReach, otherSourceReach } from './isolation.js'
+import { fuseReach, switchOffReach } from './fuses.js'
+import { alwaysLiveReach, currentOffReach, isolatorReach, otherSourceReach } from './isolation.js'
 import { pumpReach } from './pumps.js'
 import { reachOfKinds } from './reach.js'
 import { photographsOfKinds, planOfKinds } from './pictures-of-kinds.js'
@@ -16,8 +16,13 @@ export const directives: Readonly<Record<string, Directive>> = {
   'where': (context, kinds) => whereTable(context, kinds),
   /** The same, to be reached in haste: a caption, then kinds. */
   'reach': (context, words) => reachOfKinds(context, words),
+  /** The same, without what is in a machinery space. */
+  'reach-outside': (context, words) => reachOfKinds(context, words, { outside: true }),
   /** A caption, then kinds: the protective device of each item. */
   'fuses': (context, words) => fuseReach(context, words),
+  'switch-off': (context, words) => switchOffReach(context, words),
+  /** A caption: everything that gives current, by its place alone. */
+  'current-off': (context, words) => currentOffReach(context, words),
   'isolators': context => isolatorReach(context),
   'always-live': context => alwaysLiveReach(context),
   'other-sources': context => otherSourceReach(context),

@@ -6,20 +6,20 @@ import { serviceDefinitions } from '../../references/safety-services.js'
 import type { ViewContext } from '../context.js'
 import { joined, strong } from '../text.js'
 import type { Block, ReachEntry, Text } from '../view-model.js'
-import { circuitWhat, circuitWhere, entryOf, openingAct, reach, someNames } from './reach.js'
+import { captioned, circuitWhat, circuitWhere, entryOf, openingAct, reach, someNames } from './reach.js'
 import { inSentence, itemsOfKinds } from './kinds.js'
 
 const tagsOf = (context: ViewContext, tags: readonly Tag[]): Text => joined(tags.map(tag => [context.tag(tag)]))
 
-/** "Ends navigation lights; part of engine control, left M12. With 90 other things." */
+/** "Ends navigation lights; part of engine control (left M12); with 90 other things." */
 export function endsText(context: ViewContext, { services, endedTags }: Loss): Text {
   const things = endedTags.filter(tag => !isDistributionPoint(context.vessel, tag))
   if (things.length === 0) return ['Ends nothing that is recorded.']
   if (services.length === 0) return ['Ends ', ...someNames(context, things, 4), '.']
   const others = things.length - services.flatMap(({ lostTags }) => lostTags).length
-  const parts = services.map(({ service, leftTags }): Text => {
-    const title = inSentence(serviceDefinitions[service].title)
-    return leftTags.length === 0 ? [strong(title)] : [strong(title), ' but for ', ...tagsOf(context, leftTags)]
+  const parts = services.toSorted((a, b) => Number(b.ended) - Number(a.ended)).map(({ service, ended, leftTags }): Text => {
+    const title = strong(inSentence(serviceDefinitions[service].title))
+    return [...(ended ? [] : ['part of ']), title, ...(leftTags.length === 0 ? [] : [ended ? ' (only ' : ' (left ', ...tagsOf(context, leftTags), ended ? ' left)' : ')'])]
   })
   return ['Ends ', ...joined(parts, '; '), ...(others > 0 ? [`; with ${others} other things`] : []), '.']
 }
@@ -58,10 +58,17 @@ export function alwaysLiveReach(context: ViewContext): readonly Block[] {
 export function otherSourceReach(context: ViewContext): readonly Block[] {
   return reach('Other sources', [
     ...itemsOfKinds(context, ['shore inlet']).map(inlet => entryOf(context, [inlet], ['First switch off ', ...fedFrom(context, inlet.tag), '. Then pull the plug ashore, then on board.'])),
-    ...itemsOfKinds(context, ['generator']).map(item => entryOf(context, [item])),
-    ...itemsOfKinds(context, ['inverter', 'inverter charger']).map(item => entryOf(context, [item])),
+    ...itemsOfKinds(context, ['generator', 'inverter', 'inverter charger']).map(item => entryOf(context, [item])),
     ...solarEntries(context),
   ])
+}
+
+/** In haste: every source and every isolator by its place alone, links left out, and no note that keeps a hand back. */
+export function currentOffReach(context: ViewContext, words: readonly string[]): readonly Block[] {
+  const [caption] = captioned('current-off', words)
+  const { isolators } = context.results.emergency
+  const items = [...itemsOfKinds(context, ['shore inlet', 'inverter', 'inverter charger']), ...isolators.filter(({ inLink }) => !inLink).map(({ tag }) => context.lookup.equipment.get(tag)!)]
+  return reach(caption, items.map(item => entryOf(context, [item], null)))
 }
 
 const fedFrom = (context: ViewContext, tag: Tag): Text => {

@@ -35,6 +35,10 @@ export function itemsOfKinds(context: Pick<ViewContext, 'lookup'>, kinds: readon
   return [...new Set(kinds.flatMap(kind => there.filter(item => kindsOf(context, item).includes(kind))))]
 }
 
+/** What can be reached without going into a machinery space. */
+export const outsideMachinery = ({ lookup }: Pick<ViewContext, 'lookup'>, items: readonly Item[]): readonly Item[] =>
+  items.filter(({ zoneTag }) => lookup.zones.get(zoneTag ?? '')?.space !== 'machinery')
+
 /** What some kinds are called together in a sentence, and a word for the ids of blocks about them. */
 export const wordOfKinds = (kinds: readonly string[]): { readonly title: string; readonly id: string } =>
   ({ title: kinds.map(kind => inSentence(titleOfKind(kind))).join(', '), id: kinds[0]!.replace(/\W+/g, '-') })

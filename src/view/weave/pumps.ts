@@ -1,9 +1,10 @@
 /** Each bilge pump: where, what starts it by itself, what starts it by hand. */
 import type { PumpCircuit } from '../../model/results/emergency.js'
 import type { ViewContext } from '../context.js'
+import { protectionText } from '../pages/circuit-parts.js'
 import { joined, muted, strong } from '../text.js'
 import type { Block, Text } from '../view-model.js'
-import { circuitWhat, circuitWhere, entryOf, reach } from './reach.js'
+import { circuitWhere, entryOf, reach } from './reach.js'
 
 export function pumpReach(context: ViewContext): readonly Block[] {
   return reach('Bilge pumps', context.results.emergency.pumps.map(({ pumpTag, byFloat, byHand }) => {
@@ -20,6 +21,9 @@ function way(context: ViewContext, title: string, circuits: readonly PumpCircuit
   if (circuits.length === 0) return [strong(title), muted('no way recorded'), '.']
   return [strong(title), ...joined(circuits.map(({ circuitTag, alwaysLive }): Text => {
     const circuit = context.lookup.circuits.get(circuitTag)!
-    return [...circuitWhat(context, circuit), ', ', ...circuitWhere(context, circuit), ...(alwaysLive ? [', works with the isolators open'] : []), ...(circuit.manualBypass === null ? [] : [`. If it does not start: ${circuit.manualBypass}`])]
+    return [
+      context.tag(circuitTag), ` ${protectionText(circuit)}, `, ...circuitWhere(context, circuit), ...(alwaysLive ? [', always live'] : []),
+      ...(circuit.manualBypass === null ? [] : [`. Does not start: ${circuit.manualBypass}`]),
+    ]
   }), '; '), '.']
 }

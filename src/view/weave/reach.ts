@@ -7,36 +7,47 @@ import { circuitPlace, protectionText } from '../pages/circuit-parts.js'
 import { placeText } from '../pages/equipment.view.js'
 import { joined, muted, strong } from '../text.js'
 import type { Block, ReachEntry, Text } from '../view-model.js'
-import { itemsOfKinds, kindsOf, titleOfKind } from './kinds.js'
+import { itemsOfKinds, kindsOf, outsideMachinery, titleOfKind } from './kinds.js'
 
 /** The first word of `words` is the caption; the rest are kinds. */
-export function reachOfKinds(context: ViewContext, [caption, ...kinds]: readonly string[]): readonly Block[] {
-  if (caption === undefined) throw new Error('general text: "reach" without a caption')
-  return reach(caption, kinds.flatMap(kind => entriesOfKind(context, kind)))
+export function reachOfKinds(context: ViewContext, words: readonly string[], { outside = false } = {}): readonly Block[] {
+  const [caption, kinds] = captioned('reach', words)
+  return reach(caption, kinds.flatMap(kind => entriesOfKind(context, kind, outside)))
+}
+
+/** Errors: no caption; general text is part of the program. */
+export function captioned(directive: string, [caption, ...words]: readonly string[]): readonly [string, readonly string[]] {
+  if (caption === undefined) throw new Error(`general text: "${directive}" without a caption`)
+  return [caption, words]
 }
 
 export const reach = (caption: string, entries: readonly ReachEntry[]): readonly Block[] =>
   (entries.length === 0 ? [] : [{ is: 'reach', id: `reach-${caption.toLowerCase().replace(/\W+/g, '-')}`, caption, entries }])
 
 /** Alike things side by side, with one note, are one entry. A kind that is not there is told, with the reason where one is given. */
-function entriesOfKind(context: ViewContext, kind: string): readonly ReachEntry[] {
+function entriesOfKind(context: ViewContext, kind: string, outside: boolean): readonly ReachEntry[] {
   const together = new Map<string, Item[]>()
-  for (const item of itemsOfKinds(context, [kind])) {
+  const items = itemsOfKinds(context, [kind])
+  for (const item of outside ? outsideMachinery(context, items) : items) {
     const key = JSON.stringify([item.zoneTag, item.location, item.notes])
     together.set(key, [...together.get(key) ?? [], item])
   }
-  return together.size === 0 ? missing(context, kind) : [...together.values()].map(items => entryOf(context, items))
+  return items.length === 0 ? missing(context, kind) : [...together.values()].map(items => entryOf(context, items))
 }
 
-export function entryOf(context: ViewContext, items: readonly Item[], remark: Text | null = null): ReachEntry {
+/** With their note, unless there is something else to say. */
+export function entryOf(context: ViewContext, items: readonly Item[], remark: Text | null = notesOf(items[0]!)): ReachEntry {
   const [first] = items as [Item]
   return {
     act: kindsOf(context, first).map(handAction).find(action => action !== null) ?? null,
     what: joined(items.map(({ tag }) => context.named(tag))),
     where: placeText(context, first, { withAccess: false }),
-    remark: remark ?? (first.notes === null ? null : [first.notes]),
+    remark,
   }
 }
+
+/** What a beacon has written to it is about its battery, and no help now. */
+const notesOf = (item: Item): Text | null => (item.notes === null || ('kind' in item && item.kind === 'safety beacon') ? null : [item.notes])
 
 /** Only of kinds that an emergency asks for on this boat: the others are simply not there. */
 function missing({ vessel, results }: ViewContext, kind: string): readonly ReachEntry[] {

@@ -27,7 +27,7 @@ export function weave(context: ViewContext, markdown: string): readonly Block[] 
       const made = directive(context, words ?? [])
       if (!kept) continue
       flush()
-      blocks.push(...made)
+      for (const block of made) addTo(blocks, block)
     } else {
       const woven = withWords(context, line)
       if (kept) text.push(woven)
@@ -35,6 +35,13 @@ export function weave(context: ViewContext, markdown: string): readonly Block[] 
   }
   flush()
   return blocks
+}
+
+/** Lists to reach for that follow one another under one caption are one list. */
+function addTo(blocks: Block[], block: Block): void {
+  const last = blocks.at(-1)
+  if (block.is !== 'reach' || last?.is !== 'reach' || last.caption !== block.caption) blocks.push(block)
+  else blocks[blocks.length - 1] = { ...last, entries: [...last.entries, ...block.entries] }
 }
 
 interface DirectiveLine { readonly name: string; readonly words?: readonly string[] }

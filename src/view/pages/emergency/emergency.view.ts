@@ -1,5 +1,4 @@
 /** What to do and where to reach, one sheet for each emergency, and the page that leads to them. */
-import { grouped, lookup } from '../../../model/lookup.js'
 import type { TaskText } from '../../../model/content.js'
 import type { Tag } from '../../../model/vessel.js'
 import { type EmergencyTask, emergencyTasks } from '../../../references/procedure-places.js'
@@ -12,6 +11,7 @@ import { weave } from '../../weave/weave.js'
 import { locationDrawing, photographBlocks } from '../location/location-blocks.js'
 import { distressLink, hasDistressCard } from '../record/distress-card.view.js'
 import { calloutOf } from '../safety.view.js'
+import { sheetFit } from './sheet-fit.js'
 
 export function emergencyPages(context: ViewContext): readonly Page[] {
   const pages = emergencyTasks.flatMap(task => { const text = context.content.emergency.get(task); return text === undefined ? [] : [sheet(context, task, text)] })
@@ -32,7 +32,7 @@ function indexPage(context: ViewContext): Page {
     lead: ['First the people, then the boat. Each page fits one sheet: print it and hang it up.'],
     printed: null,
     trail: [],
-    oneSheet: true,
+    oneSheet: 'all',
     blocks: [
       ...(hasDistressCard(context) ? [{ is: 'paragraph', text: distressLink } as const] : []),
       { is: 'cards', cards: emergencyCards(context) },
@@ -47,7 +47,7 @@ function sheet(context: ViewContext, task: EmergencyTask, { title, lead, markdow
   const own = proceduresFor(context, task)
   const reached = weave(context, places)
   const tags = tagsReached(context, reached)
-  const inHand: readonly Block[] = [...(own.length === 0 ? weave(context, steps) : procedureBlocks(own)), ...reached, ...accessBlock(context, tags), ...locationDrawing(context, tags, { id: 'plan', caption: 'Where they are' })]
+  const inHand: readonly Block[] = [...(own.length === 0 ? weave(context, steps) : procedureBlocks(own)), ...reached, ...locationDrawing(context, tags, { id: 'plan', caption: 'Where they are' }), ...accessBlock(context, reached)]
   return {
     key: emergencyKey(task),
     title,
@@ -56,7 +56,7 @@ function sheet(context: ViewContext, task: EmergencyTask, { title, lead, markdow
     // One sheet: what is looked at later is on the site.
     printed: inHand,
     trail: [{ text: 'Emergency', to: fixedPages.emergency }],
-    oneSheet: true,
+    oneSheet: sheetFit(inHand),
     blocks: [...inHand, ...photographBlocks(context, tags), ...context.content.cautions.filter(({ tasks }) => tasks.includes(task)).map(calloutOf)],
   }
 }
@@ -75,10 +75,10 @@ function tagsReached({ lookup: { items } }: ViewContext, blocks: readonly Block[
   return [...new Set(named)]
 }
 
-/** How to get into the zones of what the lists name: once a zone. */
-function accessBlock({ vessel, nameOf }: ViewContext, tags: readonly Tag[]): readonly Block[] {
-  const { items, zones } = lookup(vessel)
-  const byZone = grouped(tags.flatMap(tag => items.get(tag)?.zoneTag ?? []), zoneTag => [zoneTag])
-  const entries = [...byZone.keys()].flatMap(tag => { const access = zones.get(tag)?.access ?? null; return access === null ? [] : [{ label: nameOf(tag) ?? tag, value: [access] }] })
+/** How to get into the zones that the lists name: once a zone. */
+function accessBlock({ vessel, addressOf }: ViewContext, blocks: readonly Block[]): readonly Block[] {
+  const texts = blocks.flatMap(block => (block.is === 'reach' ? block.entries.flatMap(({ where, remark }) => [...where ?? [], ...remark ?? []]) : []))
+  const named = new Set(texts.flatMap(part => (typeof part !== 'string' && part.is === 'link' ? [part.to] : [])))
+  const entries = vessel.zones.filter(({ tag, access }) => access !== null && named.has(addressOf(tag)!)).map(({ name, access }) => ({ label: name, value: [access!] }))
   return entries.length === 0 ? [] : [{ is: 'facts', caption: 'How to get there', dense: true, entries }]
 }
