@@ -19,6 +19,7 @@ const actions: Readonly<Partial<Record<EquipmentKindKey, string>>> = {
   'fire blanket': 'Cover',
   'escape hatch': 'Way out',
   'bilge pump': 'Switch on',
+  'windlass': 'Let go',
   'manual bilge pump': 'Pump',
   'emergency tiller': 'Fit',
   'liferaft': 'Make ready',

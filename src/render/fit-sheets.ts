@@ -6,7 +6,7 @@
  * The words of the classes are those of `SheetFit`; the style sheet says what each leaves out.
  */
 export function fitSheets(content: { readonly width: number; readonly height: number }): void {
-  const fits = ['fit-all', 'fit-without-drawings', 'fit-without-remarks', 'fit-first-of-each-list']
+  const fits = ['fit-all-large', 'fit-all', 'fit-without-drawings', 'fit-without-remarks', 'fit-first-of-each-list']
   const millimetres = 96 / 25.4
   for (const sheet of document.querySelectorAll<HTMLElement>('.one-sheet')) {
     const around = sheet.parentElement!

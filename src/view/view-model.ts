@@ -78,8 +78,8 @@ export interface Page {
   readonly oneSheet?: SheetFit
 }
 
-/** What of a page goes on its one sheet. The site has all. */
-export type SheetFit = 'all' | 'without drawings' | 'without remarks' | 'first of each list'
+/** What of a page goes on its one sheet, the most first. The site has all. */
+export type SheetFit = 'all, large' | 'all' | 'without drawings' | 'without remarks' | 'first of each list'
 
 export interface Chapter {
   readonly number: string

@@ -17,6 +17,8 @@ export const wovenWords: Readonly<Record<string, WovenWord>> = {
   'at': (context, kinds) => whereabouts(context, itemsOfKinds(context, kinds)),
   /** The same without what is in a machinery space. */
   'at-outside': (context, kinds) => whereabouts(context, outsideMachinery(context, itemsOfKinds(context, kinds))),
+  /** Where one speaks into the radio. */
+  'radio-at': context => { const handsets = itemsOfKinds(context, ['vhf handset']); return whereabouts(context, handsets.length > 0 ? handsets : itemsOfKinds(context, ['vhf transceiver'])) },
   /** The isolators in the order in which they are opened. */
   'isolators-at': context => whereabouts(context, context.results.emergency.isolators.filter(({ inLink }) => !inLink).map(({ tag }) => context.lookup.equipment.get(tag)!)),
   'distress-card': () => [linkTo(fixedPages.distress, 'Distress call')],

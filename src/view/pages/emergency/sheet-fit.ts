@@ -19,6 +19,8 @@ const drawingMm = 46
 /** What the sheet holds inside its margins and its title block. */
 const sheetMm = 264
 const mostEntries = 6
+/** Large letters make lines higher, and fewer of them go on a line. */
+const largeFactor = 1.28
 
 const linesOf = (letterCount: number, { lettersPerLineCount }: Face): number => Math.max(1, Math.ceil(letterCount / lettersPerLineCount))
 const heightMm = (text: string, face: Face): number => linesOf(text.length, face) * face.lineMm
@@ -26,6 +28,7 @@ const heightMm = (text: string, face: Face): number => linesOf(text.length, face
 /** The first that goes on the sheet; of a boat with very much gear the last, whether it does or not. */
 export function sheetFit(blocks: readonly Block[]): SheetFit {
   const fits: readonly SheetFit[] = ['all', 'without drawings', 'without remarks']
+  if (pageMm(blocks, 'all') * largeFactor <= sheetMm) return 'all, large'
   return fits.find(fit => pageMm(blocks, fit) <= sheetMm) ?? 'first of each list'
 }
 
