@@ -250,7 +250,6 @@ export interface ReachEntry {
 /** A picture of the vessel folder with numbered call-outs. */
 export interface Picture {
   readonly is: 'picture'
-  readonly id: string
   readonly file: string
   readonly caption: Text
   /** In place of the picture, for those who cannot see it. */

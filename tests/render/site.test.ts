@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs'
 import { mkdtemp, readFile, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -15,7 +16,10 @@ beforeAll(async () => {
     outFolder: folder,
     drawings: new Map([['drawn', { svg: '<svg role="img"><a href="asfitted:equipment/p1"><text>P1</text></a></svg>', widthPx: 10, heightPx: 20 }]]),
     undrawnReason: 'No browser was found.',
-    pictures: new Map(),
+    pictures: new Map([
+      ['photographs/helm.jpg', { name: 'photographs-helm.jpg', bytes: Buffer.from('JPEG'), width: 1600, height: 1000, proportion: 1.6 }], ['drawings/plan.png', { name: 'drawings-plan.jpg', bytes: Buffer.from('JPEG'), width: 80, height: 20, proportion: 4 }],
+      ['photographs/gone.jpg', { missing: 'The picture photographs/gone.jpg cannot be shown.' }], ['drawings/gone.png', { missing: 'The picture drawings/gone.png cannot be shown.' }],
+    ] as const),
   }
   await renderSite(aView, options)
   await renderVolume(aView, aView.volumes[0]!, options)
@@ -49,6 +53,29 @@ describe('site', () => {
     expect(home).toContain('<a href="equipment/p1/index.html">a link</a>')
     expect(manual).toContain('<svg role="img"><a href="#equipment-p1">')
     expect(manual).not.toContain('asfitted:')
+  })
+
+  it('shows a picture from beside the pages, its call-outs at shares of width and height', () => {
+    expect(home).toContain('<img src="pictures/photographs-helm.jpg" width="1600" height="1000" alt="The helm. Numbered points: 1 P1 Display." loading="lazy">')
+    expect(equipment).toContain('<img src="../../pictures/photographs-helm.jpg"')
+    expect(home).toContain('<a class="mark meant" href="equipment/p1/index.html" style="--from-left: 23.5%; --from-top: 40%" title="P1 Display" aria-label="1: P1 Display">1</a>')
+    expect(home).toContain('<span class="mark" style="--from-left: 70%; --from-top: 8%" title="W1">2</span>')
+    expect(home).toMatch(/<span class="mark">1<\/span> <span><a href="equipment\/p1\/index.html" class="tag">P1<\/a> Display: behind the &quot;glass&quot;/)
+    expect(existsSync(join(folder, 'site/pictures/photographs-helm.jpg'))).toBe(true)
+  })
+
+  it('says which picture cannot be shown, and asks for none that is not there', () => {
+    expect(home).toContain('<p class="undrawn-reason">The picture photographs/gone.jpg cannot be shown.</p>')
+    expect(home).toContain('<p class="undrawn-reason">The picture drawings/gone.png cannot be shown.</p>')
+    for (const html of [home, equipment, manual]) expect(html).not.toMatch(/asfitted-picture|pictures\/undefined|gone\.(jpg|png)"/)
+  })
+
+  it('lays a drawing over the yard’s own', () => {
+    expect(home).toContain('<svg role="img"><image href="pictures/drawings-plan.jpg" x="1"/></svg>')
+    expect(equipment).toContain('<image href="../../pictures/drawings-plan.jpg"')
+    expect(manual).toContain('<image href="pictures/drawings-plan.jpg"')
+    expect(existsSync(join(folder, 'print/pictures/drawings-plan.jpg'))).toBe(true)
+    expect(home).toContain('<figure class="own-drawing wide" id="over-picture">')
   })
 
   it('sets narrow drawings side by side', () => expect(home).toContain('<figure class="own-drawing narrow" id="own">'))

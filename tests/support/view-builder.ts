@@ -15,6 +15,13 @@ export const everyBlock: readonly Block[] = [
   { is: 'diagram', id: 'drawn', about: null, caption: 'A diagram', mermaid: 'flowchart LR\n a', description: ['F1 feeds P1.'] },
   { is: 'diagram', id: 'not-drawn', about: null, caption: 'Another diagram', mermaid: 'flowchart LR\n a', description: ['F2 feeds P1.'] },
   { is: 'drawing', id: 'own', narrow: true, caption: 'An own drawing', svg: '<svg role="group"><a href="asfitted:equipment/p1"><text>P1</text></a></svg>', description: ['P1 on the backbone.'] },
+  { is: 'drawing', id: 'over-picture', wide: true, pictures: ['drawings/plan.png', 'drawings/gone.png'], caption: 'Over the yard’s drawing', svg: '<svg role="img"><image href="asfitted-picture:drawings/plan.png" x="1"/><image href="asfitted-picture:drawings/gone.png" x="2"/></svg>', description: ['A plan.'] },
+  {
+    is: 'picture', file: 'photographs/helm.jpg', caption: ['The helm'], alternative: 'The helm. Numbered points: 1 P1 Display.',
+    marks: [{ number: '1', fromLeft: '23.5%', fromTop: '40%', name: 'P1 Display', to: 'equipment/p1', meant: true }, { number: '2', fromLeft: '70%', fromTop: '8%', name: 'W1', to: null, meant: false }],
+    list: [{ number: '1', text: [{ is: 'link', tag: true, text: 'P1', to: 'equipment/p1' }, ' Display: behind the "glass"'] }],
+  },
+  { is: 'picture', file: 'photographs/gone.jpg', caption: ['Gone'], alternative: 'Gone', marks: [], list: [] },
   { is: 'callout', signal: 'WARNING', title: 'Mains voltage', markdown: 'Switch off first.' },
   {
     is: 'working', title: 'Voltage drop', formula: String.raw`\Delta U = \frac{0.0164\,I\,L}{S}`,

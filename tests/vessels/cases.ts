@@ -32,6 +32,7 @@ export const exitCodes = {
   'placement': 1,
   'serial': 1,
   'configuration': 1,
+  'location': 0,
   'can-bus': 1,
   'ethernet': 1,
   'schema-faults': 1,

@@ -16,7 +16,7 @@ export const pictureFormatNotShown: FindingKind<{}> = {
   id: 'LOC202', name: 'picture-format-not-shown', since, retired, severity: 'warning',
   meaning: 'A picture is in a format that browsers or this program do not show. Its page says so, and the call-outs stand there without it.',
   message: ({ subject, context }) => `${context?.['what']} ${subject.id}: a file that ends in "${context?.['ending']}" is not shown, JPEG and PNG are`,
-  remedy: () => 'Save the picture as JPEG, or a drawing as PNG, and name that file.',
+  remedy: () => 'Name a JPEG file, or of a drawing a PNG file, made from it.',
 }
 
 export const itemOutsideZone: FindingKind<{ distanceM: number }> = {

@@ -7,7 +7,7 @@ import { callOutOfAnotherZone, callOutOfRemovedItem, pictureFormatNotShown } fro
 export const pictureFindings = (vessel: Vessel): readonly Finding[] => [
   ...vessel.photographs.flatMap(({ file }) => formatFinding('photograph', 'Photograph', file)),
   ...vessel.arrangementDrawings.flatMap(({ file }) => formatFinding('arrangement drawing', 'Arrangement drawing', file)),
-  ...vessel.photographs.flatMap(photograph => photograph.callOuts.flatMap(callOut => callOutFinding(vessel, photograph, callOut))),
+  ...vessel.photographs.flatMap(photograph => photograph.callOuts.flatMap((callOut, i) => callOutFinding(vessel, photograph, callOut, i))),
 ]
 
 const shownEndings: ReadonlySet<string> = new Set(['.jpg', '.jpeg', '.png'])
@@ -20,9 +20,9 @@ function formatFinding(kind: string, what: string, file: string): readonly Findi
   })]
 }
 
-function callOutFinding(vessel: Vessel, { file, zoneTag }: Photograph, { itemTag }: CallOut): readonly Finding[] {
+function callOutFinding(vessel: Vessel, { file, zoneTag }: Photograph, { itemTag }: CallOut, i: number): readonly Finding[] {
   const item = lookup(vessel).items.get(itemTag)
-  const about = { subject: { kind: 'photograph', id: file }, field: 'callOuts', evidence: {}, limit: null }
+  const about = { subject: { kind: 'photograph', id: file }, field: `callOuts.${i}.itemTag`, evidence: {}, limit: null }
   if (item !== undefined && !isThere(item)) return [find(callOutOfRemovedItem, { ...about, context: { item: itemTag } })]
   const itsZone = zoneOf(vessel, itemTag)
   return zoneTag === null || itsZone === null || itsZone === zoneTag ? [] : [find(callOutOfAnotherZone, { ...about, context: { zone: zoneTag, item: itemTag, found: itsZone } })]

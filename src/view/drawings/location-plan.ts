@@ -38,11 +38,11 @@ export interface LocationPlan {
 }
 
 const mostHeight = 420
-const [rowHeight, lineHeight, marginM] = [16, 14, 0.25] as const
+const [rowHeight, lineHeight, letterWidth, marginM] = [16, 14, 6.2, 0.25] as const
 const colours = { ink: '#17242d', edge: '#7d919d', zone: '#e6eef2', hull: '#f7f9fa', mark: '#0f5a78', water: '#2b7da0' } as const
 
 /** Called from above or below the drawing. */
-interface Call { readonly text: string; readonly to: PageKey | null; readonly x: number; readonly y: number; readonly isTag: boolean }
+interface Call { readonly text: string; readonly to: PageKey | null; readonly x: number; readonly y: number; readonly isTag: boolean; readonly above: boolean }
 
 export function locationPlan(plan: LocationPlan): string {
   const { title, view, zones, marks, images, ruled, units } = plan
@@ -53,13 +53,16 @@ export function locationPlan(plan: LocationPlan): string {
 
   const x = (acrossM: number): number => left + (acrossM - edges.from[0]) * perM
   const aboveTop = (upM: number): number => (edges.upTo[1] - upM) * perM
-  const names = placedNames(zones, perM)
+  const names = placedNames(zones, marks, perM, edges)
   const calls: readonly Call[] = [
-    ...zones.filter(zone => zone.is === 'named' && !names.has(zone)).map(({ name, to, from, upTo }) => ({ text: name, to, x: x((from[0] + upTo[0]) / 2), y: aboveTop((from[1] + upTo[1]) / 2), isTag: false })),
-    ...marks.map(({ tag, to, place }) => ({ text: tag, to, x: x(place[0]), y: aboveTop(place[1]), isTag: true })),
+    ...zones.filter(zone => zone.is === 'named' && !names.has(zone)).map(({ name, to, from, upTo }) => {
+      const middle = aboveTop((from[1] + upTo[1]) / 2)
+      return { text: name, to, x: x((from[0] + upTo[0]) / 2), y: aboveTop(middle <= height / 2 ? upTo[1] : from[1]), isTag: false, above: middle <= height / 2 }
+    }),
+    ...marks.map(({ tag, to, place }) => ({ text: tag, to, x: x(place[0]), y: aboveTop(place[1]), isTag: true, above: aboveTop(place[1]) <= height / 2 })),
   ]
   const rowsOf = (called: readonly Call[]) => labelRows(called, { left, width, textOf: ({ text }) => text, wantedX: call => call.x })
-  const [above, below] = [rowsOf(calls.filter(call => call.y <= height / 2)), rowsOf(calls.filter(call => call.y > height / 2))]
+  const [above, below] = [rowsOf(calls.filter(call => call.above)), rowsOf(calls.filter(call => !call.above))]
   const top = above.length * rowHeight + 6
   const y = (upM: number): number => top + aboveTop(upM)
   const foot = top + height
@@ -69,12 +72,13 @@ export function locationPlan(plan: LocationPlan): string {
   const upwards = ticksBetween(edges.from[1], edges.upTo[1], perM, 26, units)
   const content = [
     ...images.map(image => imageAt(image, x, y)),
-    ...hullDrawn(plan, x, y),
+    ...hullDrawn(plan, x, y, 'filled'),
     ...(ruled ? across.list.map(({ atM }) => element('line', { class: 'grid', x1: x(atM), x2: x(atM), y1: top, y2: foot, 'stroke-dasharray': '1 3' })) : []),
     ...(ruled ? upwards.list.map(({ atM, text }) => label(left - 5, y(atM) + 4, view === 'plan' ? text.replace('-', '') : text, 'end')) : []),
     ...zones.map(zone => zoneDrawn(zone, x, y, images.length > 0)),
     ...(view === 'profile' ? waterline(left, width, y(0)) : []),
-    ...zones.flatMap(zone => nameDrawn(zone, names.get(zone) ?? [], x, y)),
+    ...hullDrawn(plan, x, y, 'outline'),
+    ...[...names].map(([zone, name]) => nameDrawn(zone, name, left, top)),
     ...above.flatMap((row, i) => row.flatMap(each => callDrawn(each, top - 7 - i * rowHeight, top, 1))),
     ...below.flatMap((row, i) => row.flatMap(each => callDrawn(each, foot + 14 + i * rowHeight, top, -1))),
     ...marks.map(mark => markDrawn(mark, x, y)),
@@ -97,15 +101,24 @@ function edgesOf({ view, hull, zones, marks, images }: LocationPlan): SeenBox {
   return { from: [least(0), least(1)], upTo: [most(0), most(1)] }
 }
 
-/** The lines of the names that have room in their zones and lie upon no other name; the rest is called from the edge. */
-function placedNames(zones: readonly PlanZone[], perM: number): ReadonlyMap<PlanZone, readonly string[]> {
-  const placed = new Map<PlanZone, readonly string[]>()
+/** A name in its zone: its lines, and the upper left corner of the first, in the drawing's units from the edges. */
+interface PlacedName { readonly lines: readonly string[]; readonly fromLeft: number; readonly fromTop: number }
+
+/** The names that have room in their zones and lie upon no other zone's name; the rest is called from the edge. In the corner with the fewest marks. */
+function placedNames(zones: readonly PlanZone[], marks: readonly PlanMark[], perM: number, edges: SeenBox): ReadonlyMap<PlanZone, PlacedName> {
+  const spots = marks.map(({ place }) => [(place[0] - edges.from[0]) * perM, (edges.upTo[1] - place[1]) * perM] as const)
+  const placed = new Map<PlanZone, PlacedName>()
   for (const zone of zones.filter(({ is }) => is === 'named')) {
-    const lines = inLines(zone.name, (zone.upTo[0] - zone.from[0]) * perM - 6)
-    const room = Math.floor(((zone.upTo[1] - zone.from[1]) * perM - 4) / lineHeight)
-    if (lines === null || lines.length > room) continue
+    const [width, height] = [(zone.upTo[0] - zone.from[0]) * perM, (zone.upTo[1] - zone.from[1]) * perM]
+    const lines = inLines(zone.name, width - 6)
+    const room = Math.floor((height - 4) / lineHeight)
+    if (lines === null || lines.length > room || [...placed.keys()].some(other => overlap(zone, other))) continue
     const all = zone.below === null || lines.length + 1 > room ? lines : [...lines, zone.below]
-    if ([...placed.keys()].every(other => !overlap(zone, other))) placed.set(zone, all)
+    const [wide, high] = [Math.max(...all.map(({ length }) => length)) * letterWidth, all.length * lineHeight]
+    const [left, top] = [(zone.from[0] - edges.from[0]) * perM, (edges.upTo[1] - zone.upTo[1]) * perM]
+    const corners = [top + 2, top + height - high - 4].flatMap(fromTop => [left + 4, left + Math.max(4, width - wide - 4)].map(fromLeft => ({ lines: all, fromLeft, fromTop })))
+    const marksIn = ({ fromLeft, fromTop }: PlacedName): number => spots.filter(([x, y]) => x > fromLeft - 6 && x < fromLeft + wide + 4 && y > fromTop - 4 && y < fromTop + high + 6).length
+    placed.set(zone, corners.toSorted((a, b) => marksIn(a) - marksIn(b))[0]!)
   }
   return placed
 }
@@ -116,9 +129,9 @@ const overlap = (a: SeenBox, b: SeenBox): boolean =>
 function inLines(text: string, room: number): readonly string[] | null {
   const lines: string[] = []
   for (const word of text.split(' ')) {
-    if (word.length * 6.2 > room) return null
+    if (word.length * letterWidth > room) return null
     const longer = lines.length === 0 ? word : `${lines.at(-1)!} ${word}`
-    if (lines.length > 0 && longer.length * 6.2 <= room) lines[lines.length - 1] = longer
+    if (lines.length > 0 && longer.length * letterWidth <= room) lines[lines.length - 1] = longer
     else lines.push(word)
   }
   return lines
@@ -128,10 +141,10 @@ const imageAt = ({ file, from, upTo }: PlanImage, x: Scale, y: Scale): string =>
   href: `asfitted-picture:${file}`, x: x(from[0]), y: y(upTo[1]), width: x(upTo[0]) - x(from[0]), height: y(from[1]) - y(upTo[1]), preserveAspectRatio: 'none',
 })
 
-/** The yard's own drawing shows the hull better. */
-function hullDrawn({ view, hull, images }: LocationPlan, x: Scale, y: Scale): readonly string[] {
+/** Under the zones, and once more over them; the yard's own drawing shows it better. */
+function hullDrawn({ view, hull, images }: LocationPlan, x: Scale, y: Scale, how: 'filled' | 'outline'): readonly string[] {
   const d = images.length > 0 ? null : hullPath(view, hull, x, y)
-  return d === null ? [] : [element('path', { d, fill: colours.hull, stroke: colours.ink, 'stroke-width': 1.2 })]
+  return d === null ? [] : [element('path', how === 'filled' ? { d, fill: colours.hull } : { d, fill: 'none', stroke: colours.ink, 'stroke-width': 1.2 })]
 }
 
 function zoneDrawn({ from, upTo, to, name, is }: PlanZone, x: Scale, y: Scale, overImage: boolean): string {
@@ -140,10 +153,8 @@ function zoneDrawn({ from, upTo, to, name, is }: PlanZone, x: Scale, y: Scale, o
   return linked(is === 'plain' ? null : to, box, name)
 }
 
-function nameDrawn({ from, upTo, to }: PlanZone, lines: readonly string[], x: Scale, y: Scale): readonly string[] {
-  const words = lines.map((line, i) => element('text', { class: 'over', x: x(from[0]) + 4, y: y(upTo[1]) + 13 + i * lineHeight, 'text-anchor': 'start' }, escaped(line)))
-  return words.length === 0 ? [] : [linked(to, words.join(''))]
-}
+const nameDrawn = ({ to }: PlanZone, { lines, fromLeft, fromTop }: PlacedName, left: number, top: number): string => linked(to, lines.map((line, i) =>
+  element('text', { class: 'over', x: left + fromLeft, y: top + fromTop + 11 + i * lineHeight, 'text-anchor': 'start' }, escaped(line))).join(''))
 
 const waterline = (left: number, width: number, y: number): readonly string[] => [
   element('line', { x1: left, x2: left + width, y1: y, y2: y, stroke: colours.water, 'stroke-width': 1.2, 'stroke-dasharray': '8 3' }),

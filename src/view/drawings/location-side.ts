@@ -45,7 +45,7 @@ const planShape: Shape = [
 ]
 const profileShape: Shape = [
   ['M', 0, 0.95], ['C', 0.35, 0.92, 0.7, 1.05, 1, bowFactor], ['C', 0.98, 0.8, 0.96, 0.3, 0.94, 0],
-  ['C', 0.91, -0.35, 0.86, -0.5, 0.76, -0.52], ['L', 0.16, -0.5], ['L', 0.14, -1], ['L', 0.04, -1], ['L', 0.06, -0.42], ['L', 0, -0.3],
+  ['C', 0.91, -0.5, 0.84, -0.9, 0.7, -1], ['L', 0.3, -1], ['C', 0.2, -0.7, 0.1, -0.5, 0, -0.4],
 ]
 
 function path(shape: Shape, lengthM: number, aboveM: number, belowM: number, x: Scale, y: Scale): string {

@@ -3,7 +3,7 @@ import type { ArrangementView, UnitSystem } from '../../model/vessel.js'
 import type { PageKey } from '../view-model.js'
 import { forwardArrow, scaleBar } from './location-ruler.js'
 import type { Seen, SeenBox } from './location-side.js'
-import { at, element, label, linked } from './svg.js'
+import { at, element, linked } from './svg.js'
 
 export interface DetailMark {
   readonly number: string
@@ -49,9 +49,13 @@ export function zoneDetail({ title, view, box, marks, units }: ZoneDetail): stri
 
   function lineAt(name: string, upM: number, dashes: string, stroke: string): readonly string[] {
     if (upM <= box.from[1] || upM >= box.upTo[1]) return []
+    const [aft, fore] = [x(box.from[0]), x(box.upTo[0])]
+    // At the end where fewer numbers are.
+    const numbersAt = (left: number): number => spots.filter(([atX, atY]) => atX > left - radius && atX < left + 58 && Math.abs(atY - y(upM) + 7) < radius + 8).length
+    const isAft = numbersAt(aft) < numbersAt(fore - 50)
     return [
-      element('line', { x1: x(box.from[0]), x2: x(box.upTo[0]), y1: y(upM), y2: y(upM), stroke, 'stroke-width': 0.9, 'stroke-dasharray': dashes }),
-      element('text', { class: 'over', x: x(box.upTo[0]) - 4, y: y(upM) - 3, 'text-anchor': 'end' }, name),
+      element('line', { x1: aft, x2: fore, y1: y(upM), y2: y(upM), stroke, 'stroke-width': 0.9, 'stroke-dasharray': dashes }),
+      element('text', { class: 'over', x: isAft ? aft + 4 : fore - 4, y: y(upM) - 3, 'text-anchor': isAft ? 'start' : 'end' }, name),
     ]
   }
 }
@@ -64,7 +68,7 @@ const ledFrom = ([homeX, homeY]: Spot, [x, y]: Spot): readonly string[] => (Math
 
 function numberDrawn({ number, name, to, exact }: DetailMark, [cx, cy]: Spot): string {
   const ring = exact ? { fill: colours.mark, stroke: '#ffffff', 'stroke-width': 0.8 } : { fill: '#ffffff', stroke: colours.mark, 'stroke-width': 1.3, 'stroke-dasharray': '2.4 1.8' }
-  return linked(to, element('circle', { cx, cy, r: radius, ...ring }) + (exact ? element('text', { class: 'on', x: cx, y: cy + 4, 'text-anchor': 'middle' }, number) : label(cx, cy + 4, number, 'middle')), name)
+  return linked(to, element('circle', { cx, cy, r: radius, ...ring }) + element('text', { class: exact ? 'number on' : 'number', x: cx, y: cy + 4, 'text-anchor': 'middle' }, number), name)
 }
 
 export type Spot = readonly [x: number, y: number]

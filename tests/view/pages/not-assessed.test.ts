@@ -8,7 +8,7 @@ import { notAssessedPages } from '../../../src/view/pages/not-assessed.view.js'
 import { plainText } from '../../../src/view/tables.js'
 import { cellsOf, contextOf, tablesOf } from './support.js'
 
-const zones = [aZone({ tag: 'AFT' }), aZone({ tag: 'HELM' })]
+const zones = [aZone({ tag: 'AFT', box: { fromM: [0, -1, 0], toM: [2, 1, 1] } }), aZone({ tag: 'HELM', box: { fromM: [2, -1, 0], toM: [4, 1, 2] } })]
 const sound = aVessel({
   zones,
   wireways: [aWireway({ tag: 'WW1', fromTag: 'AFT', toTag: 'HELM', lengthM: 5, kind: 'conduit', boreMm: 40 })],

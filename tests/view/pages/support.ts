@@ -48,6 +48,7 @@ function wordsIn(block: Block): string {
     case 'facts': return block.entries.map(({ label, value }) => `${label} ${plainText(value)}`).join('\n')
     case 'working': return [block.title, ...[...block.inputs, ...block.results].map(({ label, value }) => `${label} ${value}`), ...block.sources, ...block.assumes].join('\n')
     case 'spoken': return [block.caption, ...block.lines.map(({ say, blank }) => `${plainText(say)} ${blank ?? ''}`)].join('\n')
+    case 'picture': return [plainText(block.caption), ...block.list.map(({ number, text }) => `${number} ${plainText(text)}`)].join('\n')
     case 'drawing': return `${block.caption}\n${plainText(block.description)}`
     case 'findings': return [block.findings.length === 0 ? block.empty : '', ...block.findings.map(({ id, message, limit, remedy }) => `${id} ${message} ${limit} ${remedy}`)].join('\n')
     default: throw new Error(`no reference page has a ${block.is}`)

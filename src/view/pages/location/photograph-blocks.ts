@@ -1,5 +1,4 @@
 /** A photograph with its call-outs as a block. */
-import { slug } from '../../../model/address.js'
 import type { CallOut, Photograph, Tag } from '../../../model/vessel.js'
 import type { ViewContext } from '../../context.js'
 import { plainText } from '../../tables.js'
@@ -12,7 +11,6 @@ export function pictureBlock(context: ViewContext, photograph: Photograph, meant
   const numbered = callOuts.map((callOut, i) => ({ ...callOut, number: String(i + 1), name: plainText(context.named(callOut.itemTag)) }))
   return {
     is: 'picture',
-    id: `photograph-${slug(file)}`,
     file,
     caption: meant === null ? aboutPhotograph(context, photograph) : [linkTo(context.photographPage(file), caption)],
     alternative: numbered.length === 0 ? caption : `${caption}. Numbered points: ${numbered.map(({ number, name }) => `${number} ${name}`).join(', ')}.`,

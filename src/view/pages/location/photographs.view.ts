@@ -42,5 +42,5 @@ const photographPage = (context: ViewContext, file: string, ofFile: readonly Pho
   lead: null,
   printed: null,
   trail: [{ text: 'Photographs', to: fixedPages.photographs }],
-  blocks: ofFile.map((photograph, i) => { const block = pictureBlock(context, photograph, null); return i === 0 ? block : { ...block, id: `${block.id}-${i + 1}` } }),
+  blocks: ofFile.map(photograph => pictureBlock(context, photograph, null)),
 })

@@ -80,9 +80,11 @@ function zonePage(context: ViewContext, zone: Zone): Page {
 const drawingTitles: Readonly<Record<ArrangementView, string>> = { plan: 'From above', profile: 'From starboard' }
 
 function drawingOf(context: ViewContext, zone: Zone, tags: readonly Tag[], view: ArrangementView): Drawing | null {
-  if (!isBoxed(zone) || tags.length === 0) return null
+  // Height is known only with the position; from above there is at least a zone to be somewhere in.
+  const shown = view === 'plan' ? tags : tags.filter(tag => context.results.location.byItem.get(tag)!.positionM !== null)
+  if (!isBoxed(zone) || shown.length === 0) return null
   const title = `${drawingTitles[view]}: ${zone.name}`
-  return { is: 'drawing', id: `zone-${view}`, caption: title, narrow: true, svg: zoneDetail({ title, view, box: boxSeen(view, zone), marks: marksOf(context, tags, view), units: context.vessel.units }), description: described(context, tags) }
+  return { is: 'drawing', id: `zone-${view}`, caption: title, narrow: true, svg: zoneDetail({ title, view, box: boxSeen(view, zone), marks: marksOf(context, shown, view), units: context.vessel.units }), description: described(context, shown) }
 }
 
 const marksOf = ({ results, addressOf, nameOf }: ViewContext, tags: readonly Tag[], view: ArrangementView) => tags.map(tag => {
