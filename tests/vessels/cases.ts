@@ -33,6 +33,7 @@ export const exitCodes = {
   'serial': 1,
   'configuration': 1,
   'location': 0,
+  'emergency': 0,
   'can-bus': 1,
   'ethernet': 1,
   'schema-faults': 1,

@@ -7,7 +7,6 @@ import type { Gap } from '../../model/results/gap.js'
 import type { Equipment, Vessel } from '../../model/vessel.js'
 import { cite } from '../../references/bibliography.js'
 import { type EmergencyNeed, emergencyNeeds, isEmergencyGear, isNeededKind } from '../../references/emergency-needs.js'
-import { equipmentKind } from '../../references/equipment-kinds.js'
 import { becauseOf } from './conditions.js'
 import { absenceContradicted, advisedNotRecorded, gearWithoutPlace, gearWithoutZone, neededNotRecorded } from './findings.js'
 
@@ -23,36 +22,42 @@ export function needAnswers(vessel: Vessel): readonly NeedAnswer[] {
 }
 
 /**
- * A record that nobody has begun is no fault of a boat under construction: what is missing counts from the first gear or
- * absence that is entered, and once the boat is delivered. Before, it is not assessed.
+ * What is not entered yet is no fault of a boat under construction, and an extinguisher may be entered for its upkeep alone: what is missing
+ * counts once the boat is delivered, or from the first absence that somebody states. Before, it is not assessed; and while none of it is
+ * entered at all, the pages alone say so.
  */
-const isBegun = ({ identity, equipment, absences }: Vessel): boolean =>
-  identity.deliveredOn !== null || absences.length > 0 || equipment.some(item => isThere(item) && isEmergencyGear(item.kind))
+const isAsked = ({ identity, absences }: Vessel): boolean => identity.deliveredOn !== null || absences.length > 0
+
+const isBegun = ({ equipment }: Vessel): boolean => equipment.some(item => isThere(item) && isEmergencyGear(item.kind))
 
 export function needGaps(vessel: Vessel, answers: readonly NeedAnswer[]): readonly Gap[] {
-  if (isBegun(vessel) || !answers.some(({ state }) => state === 'not recorded')) return []
-  return [{ subjectTag: vessel.identity.name, reason: 'whether all that an emergency needs is on board: none of its gear is recorded yet, and no absence' }]
+  const missing = answers.filter(({ state }) => state === 'not recorded')
+  if (isAsked(vessel) || !isBegun(vessel) || missing.length === 0) return []
+  return [{ subjectTag: vessel.identity.name, reason: `whether all that an emergency needs is on board: no day of delivery is recorded and no absence is stated; not recorded: ${inWords(missing.map(wordsOf))}` }]
 }
 
 export function needFindings(vessel: Vessel, answers: readonly NeedAnswer[]): readonly Finding[] {
-  if (!isBegun(vessel)) return []
+  if (!isAsked(vessel)) return []
   return [
-    ...answers.filter(({ state }) => state === 'not recorded').map(answer => missing(vessel, answer)),
+    ...answers.filter(({ state }) => state === 'not recorded').map(answer => missingFinding(vessel, answer)),
     ...vessel.equipment.filter(item => isOnBoard(item) && isNeededKind(item.kind)).flatMap(placeFindings),
     ...contradictedAbsences(vessel),
   ]
 }
 
-function missing({ identity }: Vessel, { key, becauseTags, tasks }: NeedAnswer): Finding {
-  const { words, weight, citation } = emergencyNeeds.find((need): need is EmergencyNeed => need.key === key)!
+const needOf = ({ key }: NeedAnswer): EmergencyNeed => emergencyNeeds.find(need => need.key === key)!
+const wordsOf = (answer: NeedAnswer): string => needOf(answer).words
+
+function missingFinding({ identity }: Vessel, answer: NeedAnswer): Finding {
+  const { words, weight, citation } = needOf(answer)
   return find(weight === 'needed' ? neededNotRecorded : advisedNotRecorded, {
     subject: { kind: 'vessel', id: identity.name }, field: null, evidence: {}, limit: null,
-    context: { words, because: inWords(becauseTags), source: cite(citation), pages: inWords(tasks) },
+    context: { words, because: inWords(answer.becauseTags), source: cite(citation), pages: inWords(answer.tasks) },
   })
 }
 
 function placeFindings({ tag, kind, zoneTag, location, positionM }: Equipment): readonly Finding[] {
-  const about = { subject: { kind: 'equipment', id: tag }, field: null, evidence: {}, limit: null, context: { kind: equipmentKind(kind).title.toLowerCase() } }
+  const about = { subject: { kind: 'equipment', id: tag }, field: null, evidence: {}, limit: null, context: { kind } }
   if (zoneTag === null) return [find(gearWithoutZone, about)]
   return location === null && positionM === null ? [find(gearWithoutPlace, about)] : []
 }
