@@ -30,7 +30,8 @@ export function isolatorReach(context: ViewContext): readonly Block[] {
   const numbered = isolators.filter(({ inLink }) => !inLink).length > 1
   return reach('Battery isolators, in this order', isolators.map((isolator, i) => {
     const entry = entryOf(context, [context.lookup.equipment.get(isolator.tag)!], isolatorRemark(context, isolator))
-    return { ...entry, act: isolator.inLink ? 'Leave open' : `${numbered ? `${i + 1} ` : ''}${entry.act ?? 'Turn off'}` }
+    const planned: Text = context.lookup.equipment.get(isolator.tag)!.status === 'planned' ? [' (planned, not yet on board)'] : []
+    return { ...entry, what: [...entry.what, ...planned], act: isolator.inLink ? 'Leave open' : `${numbered ? `${i + 1} ` : ''}${entry.act ?? 'Turn off'}` }
   }))
 }
 

@@ -48,6 +48,8 @@ function wordsIn(block: Block): string {
     case 'facts': return block.entries.map(({ label, value }) => `${label} ${plainText(value)}`).join('\n')
     case 'working': return [block.title, ...[...block.inputs, ...block.results].map(({ label, value }) => `${label} ${value}`), ...block.sources, ...block.assumes].join('\n')
     case 'spoken': return [block.caption, ...block.lines.map(({ say, blank }) => `${plainText(say)} ${blank ?? ''}`)].join('\n')
+    case 'reach': return [block.caption, ...block.entries.map(({ act, what, where, remark }) => [act, plainText(what), plainText(where ?? []), plainText(remark ?? [])].filter(part => part !== null && part !== '').join(' | '))].join('\n')
+    case 'cards': return block.cards.map(({ title, text }) => `${title}: ${plainText(text)}`).join('\n')
     case 'picture': return [plainText(block.caption), ...block.list.map(({ number, text }) => `${number} ${plainText(text)}`)].join('\n')
     case 'drawing': return `${block.caption}\n${plainText(block.description)}`
     case 'findings': return [block.findings.length === 0 ? block.empty : '', ...block.findings.map(({ id, message, limit, remedy }) => `${id} ${message} ${limit} ${remedy}`)].join('\n')
