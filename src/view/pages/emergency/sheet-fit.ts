@@ -14,7 +14,7 @@ const placeFace: Face = { lineMm: 3.45, lettersPerLineCount: 64 }
 const remarkFace: Face = { lineMm: 3.1, lettersPerLineCount: 76 }
 const accessFace: Face = { lineMm: 3.25, lettersPerLineCount: 68 }
 
-const titleMm = 19
+const titleMm = 16
 const drawingMm = 46
 /** What the sheet holds inside its margins and its title block. */
 const sheetMm = 264
