@@ -70,7 +70,7 @@ export function calculate(vessel: Vessel, basis: Basis, occasion: Occasion = noO
   const faultTracing = faultTracingPass(vessel, basis, { ...upstream, dependency, canBus: electronics.canBus })
   const handover = {
     location: locationPass(vessel, basis),
-    emergency: emergencyPass(vessel, basis, upstream),
+    emergency: emergencyPass(vessel, basis, { ...upstream, dependency }),
     maintenance: maintenancePass(vessel, basis, occasion),
     cableBill: cableBillPass(vessel, basis, upstream),
     labels: labelsPass(vessel, basis, { ...upstream, acSupply, radio: electronics.radio }, occasion),

@@ -100,3 +100,5 @@ export const attachedAt = ({ cablesAt }: Pick<Lookup, 'cablesAt'>, tag: Tag, ter
 
 /** What is removed is not on board; what is planned will be. */
 export const isThere = ({ status }: { readonly status: ItemStatus | null }): boolean => status !== 'removed'
+/** What somebody can lay a hand on. */
+export const isOnBoard = ({ status }: { readonly status: ItemStatus | null }): boolean => status !== 'removed' && status !== 'planned'

@@ -273,6 +273,10 @@ export const bibliography = {
     designation: '33 CFR 181', title: 'Code of Federal Regulations, title 33, part 181: manufacturer requirements, subpart C: hull identification numbers',
     publisher: 'United States Government', edition: null, standing: 'public law', remark: '181.25 read in the law.',
   },
+  'eu-2013-53': {
+    designation: 'Directive 2013/53/EU', title: 'Directive 2013/53/EU on recreational craft and personal watercraft', publisher: 'European Union', edition: null,
+    standing: 'from memory', remark: 'The headings of annex I were read in the official contents list; what the points ask for, and the standards named with them, are from memory.',
+  },
   'iso-10087': {
     designation: 'ISO 10087', title: 'Small craft. Craft identification. Coding system', publisher: 'ISO', edition: null, standing: 'published',
     remark: 'Structure and example read in public documents.',

@@ -7,6 +7,8 @@ import type { RefProxy } from 'pdfjs-dist/types/src/display/api.js'
 import type { Browser, CDPSession, Page } from 'puppeteer'
 import { openPage } from './browser.js'
 import { compactPdf, type DocumentInformation } from './compact-pdf.js'
+import { fitSheets } from './fit-sheets.js'
+import { sheetContent } from './page-margins.js'
 
 export type PrintStep = 'opening the document' | 'counting pages' | 'printing' | 'compressing'
 
@@ -42,6 +44,7 @@ export async function printManual(browser: Browser, options: PrintOptions): Prom
   const page = await openPage(browser)
   try {
     await openDocument(page, options.htmlFile)
+    await page.evaluate(fitSheets, sheetContent)
     const anchors = await page.evaluate(anchorsAskedFor)
     const headings = await page.evaluate(headingsShown)
     progress('counting pages')

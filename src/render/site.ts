@@ -91,7 +91,7 @@ function addFilters(config: EleventyConfig): void {
   config.addFilter('markdown', (source: string, place: Place) => markdownToHtml(source, place))
   config.addFilter('math', (latex: string) => temml.renderToString(latex, { throwOnError: true }))
   config.addFilter('mathBlock', (latex: string) => temml.renderToString(latex, { displayMode: true, throwOnError: true }))
-  config.addFilter('classname', (word: string) => word.toLowerCase().replace(/\s+/g, '-'))
+  config.addFilter('classname', (word: string) => word.toLowerCase().replace(/\W+/g, '-'))
 }
 
 const sharedData = (view: View, { drawings, undrawnReason, pictures }: RenderOptions) => ({

@@ -93,7 +93,12 @@ export interface Page {
   readonly printed: readonly Block[] | null
   /** Links back up: contents → chapter. */
   readonly trail: readonly Link[]
+  /** Read in haste: large, and on paper on one sheet of its own, with as much as goes on it. */
+  readonly oneSheet?: SheetFit
 }
+
+/** What of a page goes on its one sheet, the most first. The site has all. */
+export type SheetFit = 'all, large' | 'all' | 'without drawings' | 'without remarks' | 'first of each list'
 
 export interface Chapter {
   readonly number: string
@@ -147,6 +152,7 @@ export type Block =
   | CardList
   | Spoken
   | LegendCards
+  | Reach
   | Picture
   | Steps
 
@@ -265,6 +271,21 @@ export interface LegendCard {
   readonly rows: readonly LegendRow[]
 }
 export interface LegendRow { readonly way: string; readonly name: string; readonly rating: string; readonly feeds: string; readonly spare: boolean; readonly unprotected: boolean }
+/** Things to lay a hand on in haste, in the order in which they are reached for. */
+export interface Reach {
+  readonly is: 'reach'
+  readonly id: string
+  readonly caption: string
+  readonly entries: readonly ReachEntry[]
+}
+export interface ReachEntry {
+  /** What the hand does: "Shut", "Turn off". */
+  readonly act: string | null
+  readonly what: Text
+  readonly where: Text | null
+  readonly remark: Text | null
+}
+
 /** A picture of the vessel folder with numbered call-outs. */
 export interface Picture {
   readonly is: 'picture'

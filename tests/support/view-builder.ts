@@ -37,6 +37,7 @@ export const everyBlock: readonly Block[] = [
   { is: 'spoken', id: 'spoken', caption: 'Say', lines: [{ say: ['MAYDAY'], blank: null }, { say: ['MY POSITION IS'], blank: 'latitude and longitude' }] },
   { is: 'legends', empty: '', cards: [{ tag: 'A1', name: 'Panel', part: '1 of 2', wayTitle: 'Way', mains: 'Mains voltage: contact kills.', rows: [{ way: '1', name: 'Radio', rating: 'fuse 10 A', feeds: 'T1', spare: false, unprotected: false }, { way: '2', name: 'spare', rating: '', feeds: '', spare: true, unprotected: false }] }] },
   { is: 'steps', id: 'steps', caption: 'P1 does not work', note: ['Look first.'], steps: [{ number: '1', title: ['At ', { is: 'link', tag: true, text: 'P1', to: 'equipment/p1' }], where: ['Helm'], lines: [{ label: 'Measure', text: ['11.5 V'] }] }] },
+  { is: 'reach', id: 'reach', caption: 'Fire', entries: [{ act: 'Take', what: [{ is: 'tag', text: 'F91' }, ' Extinguisher'], where: ['Wheelhouse: by the door'], remark: ['Aim first.'] }, { act: null, what: ['Liferaft'], where: null, remark: null }] },
   { is: 'cards', cards: [{ title: 'A card', to: 'equipment/p1', text: ['Text.'] }] },
 ]
 
@@ -46,7 +47,7 @@ export const aView: View = {
   vesselName: 'Test Boat',
   titleBlock: { title: 'Manual', vessel: 'Test Boat', documentNumber: 'N-1 "draft"', issue: 'A', issuedOn: '2026-01-02', preparedBy: 'A. Person', checkedBy: 'B. Person', installer: 'Installer', basis: 'ISO 13297' },
   cover: { subtitle: 'A boat', facts: [{ label: 'MMSI', value: ['000000000'] }], note: 'A note.' },
-  pages: [page('home', 'Test Boat', everyBlock), page('find', 'Find'), page('equipment/p1', 'P1 Display', everyBlock.filter(block => block.is !== 'table'))],
+  pages: [page('home', 'Test Boat', everyBlock), page('find', 'Find'), page('emergency', 'Emergency'), page('equipment/p1', 'P1 Display', everyBlock.filter(block => block.is !== 'table'))],
   volumes: [{ file: 'manual.pdf', title: 'Manual', fronted: true, chapters: [
     { number: '1', title: 'Test Boat', anchor: 'chapter-1', introduction: null, pageKeys: ['home'], compact: false, landscape: false, listed: true },
     { number: '2', title: 'Equipment', anchor: 'chapter-2', introduction: ['Said once.'], pageKeys: ['equipment/p1'], compact: true, landscape: true, listed: true },

@@ -36,6 +36,7 @@ export const exitCodes = {
   'completeness': 0,
   'location': 0,
   'maintenance': 1,
+  'emergency': 0,
   'can-bus': 1,
   'ethernet': 1,
   'labels': 1,

@@ -12,17 +12,20 @@ import type { Block, Diagram, Page, PageKey, Table, Text } from '../view-model.j
 import { circuitPlace, protectionText } from './circuit-parts.js'
 import { circuitTable } from './circuits.view.js'
 import { equipmentTable, placeText } from './equipment.view.js'
+import { emergencyCards } from './emergency/emergency.view.js'
 import { panelsTable } from './panels.view.js'
 import { distressLink, hasDistressCard } from './record/distress-card.view.js'
 
 type Card = readonly [title: string, key: PageKey, words: string]
 
 /** In the order in which a person comes to need them: trouble first, then the boat, then work on her. */
-function cardGroups({ findings }: ViewContext): readonly (readonly [string, readonly Card[]])[] {
+function cardGroups(context: ViewContext): readonly (readonly [string, readonly Card[]])[] {
+  const { findings } = context
   const errors = findings.filter(({ severity }) => severity === 'error').length
   const accepted = findings.filter(isAccepted).length
   return [
     ['In trouble', [
+      ...emergencyCards(context).map(({ title, to, text: [words] }): Card => [title, to, words]),
       ['Find by tag or name', fixedPages.find, 'Which fuse, where it is, which cable. Start here when something is dead.'],
       ['Fault tracing', fixedPages.faultTracing, 'What goes dead with each fuse and module; what stands behind the lights, pumps and radio.'],
       ['Safety', fixedPages.safety, 'Read before you open a panel.'],

@@ -1,6 +1,11 @@
 /** What a line of general text such as `{{ where: battery isolator }}` is replaced by. */
 import type { ViewContext } from '../context.js'
 import type { Block } from '../view-model.js'
+import { bankReach, linkReach, sheddingReach } from './banks.js'
+import { fuseReach, switchOffReach } from './fuses.js'
+import { alwaysLiveReach, currentOffReach, isolatorReach, otherSourceReach } from './isolation.js'
+import { pumpReach } from './pumps.js'
+import { reachOfKinds } from './reach.js'
 import { photographsOfKinds, planOfKinds } from './pictures-of-kinds.js'
 import { antennaTable, batteryTable, canBusTable, chargingTable, ethernetTable, mainDeviceTable, residualDeviceTable, serialTable } from './fault-tables.js'
 import { whereTable } from './where-table.js'
@@ -10,6 +15,22 @@ export type Directive = (context: ViewContext, words: readonly string[]) => read
 export const directives: Readonly<Record<string, Directive>> = {
   /** Items of these kinds with their places. */
   'where': (context, kinds) => whereTable(context, kinds),
+  /** The same, to be reached in haste: a caption, then kinds. */
+  'reach': (context, words) => reachOfKinds(context, words),
+  /** The same, without what is in a machinery space. */
+  'reach-outside': (context, words) => reachOfKinds(context, words, { outside: true }),
+  /** A caption, then kinds: the protective device of each item. */
+  'fuses': (context, words) => fuseReach(context, words),
+  'switch-off': (context, words) => switchOffReach(context, words),
+  /** A caption: everything that gives current, by its place alone. */
+  'current-off': (context, words) => currentOffReach(context, words),
+  'isolators': context => isolatorReach(context),
+  'always-live': context => alwaysLiveReach(context),
+  'other-sources': context => otherSourceReach(context),
+  'bilge-pumps': context => pumpReach(context),
+  'banks': context => bankReach(context),
+  'links': context => linkReach(context),
+  'switch-off-first': context => sheddingReach(context),
   /** The same on a plan of the boat. */
   'plan': planOfKinds,
   /** Photographs that show one of them. */

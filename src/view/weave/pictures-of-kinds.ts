@@ -2,12 +2,13 @@
 import type { ViewContext } from '../context.js'
 import { locationDrawing, photographBlocks } from '../pages/location/location-blocks.js'
 import type { Block } from '../view-model.js'
-import { ofKinds } from './where-table.js'
+import { itemsOfKinds, wordOfKinds } from './kinds.js'
+
+const tagsOf = (context: ViewContext, kinds: readonly string[]) => itemsOfKinds(context, kinds).map(({ tag }) => tag)
 
 export function planOfKinds(context: ViewContext, kinds: readonly string[]): readonly Block[] {
-  const { items, title, id } = ofKinds(context, kinds)
-  return locationDrawing(context, items.map(({ tag }) => tag), { id: `plan-${id}`, caption: `On the plan: ${title}` })
+  const { title, id } = wordOfKinds(kinds)
+  return locationDrawing(context, tagsOf(context, kinds), { id: `plan-${id}`, caption: `On the plan: ${title}` })
 }
 
-export const photographsOfKinds = (context: ViewContext, kinds: readonly string[]): readonly Block[] =>
-  photographBlocks(context, ofKinds(context, kinds).items.map(({ tag }) => tag))
+export const photographsOfKinds = (context: ViewContext, kinds: readonly string[]): readonly Block[] => photographBlocks(context, tagsOf(context, kinds))

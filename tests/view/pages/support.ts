@@ -48,6 +48,8 @@ function wordsIn(block: Block): string {
     case 'facts': return block.entries.map(({ label, value }) => `${label} ${plainText(value)}`).join('\n')
     case 'working': return [block.title, ...[...block.inputs, ...block.results].map(({ label, value }) => `${label} ${value}`), ...block.sources, ...block.assumes].join('\n')
     case 'spoken': return [block.caption, ...block.lines.map(({ say, blank }) => `${plainText(say)} ${blank ?? ''}`)].join('\n')
+    case 'reach': return [block.caption, ...block.entries.map(({ act, what, where, remark }) => [act, plainText(what), plainText(where ?? []), plainText(remark ?? [])].filter(part => part !== null && part !== '').join(' | '))].join('\n')
+    case 'cards': return block.cards.map(({ title, text }) => `${title}: ${plainText(text)}`).join('\n')
     case 'picture': return [plainText(block.caption), ...block.list.map(({ number, text }) => `${number} ${plainText(text)}`)].join('\n')
     case 'cards': return block.cards.map(({ title, text }) => `${title} ${plainText(text)}`).join('\n')
     case 'steps': return [block.caption, plainText(block.note ?? []), ...block.steps.map(({ number, title, where, lines }) => [`${number} ${plainText(title)}`, plainText(where ?? []), ...lines.map(({ label, text }) => `${label}: ${plainText(text)}`)].join(' | '))].join('\n')
