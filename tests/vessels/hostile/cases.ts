@@ -102,6 +102,13 @@ export const folderCases: readonly HostileCase[] = [
   withFile('a file that is not UTF-8', 'zones.yaml', latin1('zones:\n  - {tag: é, name: x, space: deck}\n'), ['zones.yaml:2:11 SRC104 ⟨\uFFFD⟩'], 2, 'byte 18 belongs to no character'),
   withFile('a character cut off at the end of a file', 'zones.yaml', latin1('zones: # \u00C3'), ['zones.yaml:1:10 SRC104 ⟨\uFFFD⟩'], 2),
   withFile('a file of UTF-16', 'zones.yaml', Uint8Array.from([0xFF, 0xFE, 0x7A, 0, 0x6F, 0]), ['zones.yaml:1:1 SRC104 ⟨\uFFFD⟩'], 2),
+  withFile('a procedure that is not UTF-8', 'procedures/wash.md', latin1('---\ntitle: Wash\n---\nAt 20 \u00B0C.\n'), ['procedures/wash.md:4:7 SRC104 ⟨\uFFFD⟩'], 2, 'byte 27 belongs to no character'),
+  withFile('a procedure whose front matter is not YAML', 'procedures/wash.md', '---\ntitle: Wash: down\n---\nText.\n', ['procedures/wash.md:2:8 SRC111 ⟨W⟩'], 2),
+  withFile('a procedure whose front matter is a list', 'procedures/wash.md', '---\n- Wash\n---\nText.\n', ['procedures/wash.md:2:1 SRC115 ⟨-⟩'], 2, 'keys and values between the lines of ---'),
+  withFile('a procedure with its text twice', 'procedures/wash.md', '---\ntitle: Wash\ntext: Down\n---\nText.\n', ['procedures/wash.md:3:1 SRC112 ⟨text⟩'], 2, 'procedures/wash.md:5:1, below the front matter'),
+  withFile('a procedure with Windows line ends and a byte order mark', 'procedures/wash.md', '\uFEFF---\r\ntitle: Wash\r\nplace: deck\r\n---\r\nText, [[X9]].\r\n', ['procedures/wash.md:3:8 SCH103 ⟨deck⟩', 'procedures/wash.md:5:9 REF103 ⟨X9⟩'], 1),
+  withFile('a procedure whose front matter is empty', 'procedures/wash.md', '---\n---\nText.\n', ['procedures/wash.md:3:1 SCH201 ⟨T⟩'], 1),
+  withFile('a Markdown file that is in no folder of procedures', 'notes/procedures/wash.md', 'Text.', [], 0),
   withFile('a byte order mark', 'zones.yaml', '\uFEFFzones: [{tag: helm}]', ['zones.yaml:1:10 SCH201 ⟨tag⟩', 'zones.yaml:1:10 SCH201 ⟨tag⟩'], 1),
   withFile('Windows line ends', 'zones.yaml', 'zones:\r\n  - tag: helm\r\n    name: Helm\r\n    space: hold\r\n', ['zones.yaml:4:12 SCH103 ⟨hold⟩'], 1),
   {
