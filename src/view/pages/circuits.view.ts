@@ -5,6 +5,7 @@ import type { Circuit } from '../../model/vessel.js'
 import { say, sayAgainst } from '../../units/format.js'
 import { assessCircuit, type CircuitAssessment, circuitVerdict, marginText, verdictMark } from '../assessment.js'
 import type { ViewContext } from '../context.js'
+import { proceduresAbout } from './owner/procedures.js'
 import { findingCards } from '../finding-cards.js'
 import { sayOrDash } from '../say.js'
 import { fixedPages } from '../site-map.js'
@@ -98,6 +99,7 @@ function circuitPage(context: ViewContext, circuit: Circuit): Page {
     circuitFacts(context, circuit, assessment),
     ...deadBlocks(context, circuit.tag),
     ...lossBlocks(context, circuit.tag),
+    ...proceduresAbout(context, circuit.tag),
     ...designCurrentBlocks(context, circuit),
     ...dropBlocks(context, assessment),
     capacityTable(context, assessment),

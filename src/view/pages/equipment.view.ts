@@ -16,6 +16,8 @@ import { batteryFacts, networkPowerFacts, sourceFacts } from './source-facts.js'
 import { deadBlocks, lossBlocks } from './fault-blocks.js'
 import { findingCards } from '../finding-cards.js'
 import { fixedPages } from '../site-map.js'
+import { operatingBlocks } from './owner/operating.view.js'
+import { markdownWithTags, proceduresAbout } from './owner/procedures.js'
 import { restoreBlocks } from './record/configuration.view.js'
 import { byTag, compareTags, tableOf } from '../tables.js'
 import { counted, dash, joined, muted, notRecorded, orDash } from '../text.js'
@@ -72,13 +74,15 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
     ...context.content.cautions.filter(({ equipmentKinds: kinds }) => cautionKinds.some(kind => kinds.includes(kind))).map(calloutOf),
     ...deadBlocks(context, item.tag),
     ...lossBlocks(context, item.tag),
+    ...proceduresAbout(context, item.tag),
+    ...operatingBlocks(context, item),
     circuits.length === 0 ? null : supplyTable(context, circuits),
     fed.length === 0 ? null : legendTable(context, fed, { id: 'feeds', caption: 'Circuits fed from here' }),
     cables.length === 0 ? null : cablesTable(context, cables, { id: 'cables', caption: 'Cables that end here', seenFrom: item.tag }),
     'ports' in item && item.ports.length > 0 ? portTable(context, item) : null,
     neighbours(context, item.tag),
     ...restoreBlocks(context, item.tag),
-    item.notes === null ? null : { is: 'markdown', source: item.notes },
+    item.notes === null ? null : { is: 'markdown', source: markdownWithTags(context, item.notes) },
     documentTable(item),
     findings.length === 0 ? null : { is: 'findings', empty: '', findings: findingCards(context, findings) },
   ]

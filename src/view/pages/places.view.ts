@@ -1,4 +1,5 @@
 /** Equipment by system and by zone. */
+import { isThere } from '../../model/lookup.js'
 import type { System, Zone } from '../../model/vessel.js'
 import { sayBoth } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
@@ -8,7 +9,10 @@ import { counted, notRecorded, orNotRecorded } from '../text.js'
 import type { Block, Diagram, Page } from '../view-model.js'
 import { cablesTable, wirewayTable } from './cables.view.js'
 import { circuitTable, legendTable } from './circuits.view.js'
+import { weave } from '../weave/weave.js'
 import { equipmentTable } from './equipment.view.js'
+import { dependsTable } from './owner/depends.js'
+import { proceduresAbout } from './owner/procedures.js'
 
 export function systemPages(context: ViewContext, diagrams: ReadonlyMap<string | null, readonly Diagram[]>): readonly Page[] {
   const { systems } = context.vessel
@@ -24,7 +28,8 @@ export function systemPages(context: ViewContext, diagrams: ReadonlyMap<string |
       blocks: [{ is: 'cards', cards: systems.map(system => ({ title: system.name, to: context.addressOf(system.tag)!, text: [system.purpose ?? counted(items(system).length, 'item')] })) }],
     },
     ...systems.map((system): Page => {
-      const printed = [equipmentTable(context, items(system), 'equipment', `Equipment of ${system.name}`), ...(diagrams.get(system.tag) ?? [])]
+      const printed = [...systemText(context, system), equipmentTable(context, items(system), 'equipment', `Equipment of ${system.name}`), ...(diagrams.get(system.tag) ?? [])]
+      const depends = dependsTable(context, items(system).filter(isThere))
       return {
       key: context.addressOf(system.tag)!,
       title: system.name,
@@ -34,10 +39,18 @@ export function systemPages(context: ViewContext, diagrams: ReadonlyMap<string |
       trail: [{ text: 'Systems', to: fixedPages.systems }],
       blocks: [
         ...printed,
+        ...proceduresAbout(context, system.tag),
+        ...(depends === null ? [] : [depends]),
         circuitTable(context, context.vessel.circuits.filter(circuit => circuit.loadTags.some(tag => context.lookup.items.get(tag)?.systemTag === system.tag)), { id: 'circuits', caption: 'Circuits that supply it' }),
       ],
     } }),
   ]
+}
+
+/** How such a system is used, where it is one of the usual ones. */
+function systemText(context: ViewContext, { kind }: System): readonly Block[] {
+  const text = kind === null ? undefined : context.content.systems.get(kind)
+  return text === undefined ? [] : weave(context, text.markdown)
 }
 
 const spaceNames: Readonly<Record<Zone['space'], string>> = {
@@ -85,6 +98,7 @@ function zonePage(context: ViewContext, zone: Zone, items: Parameters<typeof equ
   const blocks: readonly (Block | null)[] = [
     ...printed,
     cablesTable(context, ending, { id: 'cables-ending', caption: 'Cables that end here' }),
+    ...proceduresAbout(context, zone.tag),
     passing.length === 0 ? null : cablesTable(context, passing, { id: 'cables-passing', caption: 'Cables that pass through' }),
     wireways.length === 0 ? null : wirewayTable(context, wireways),
   ]

@@ -6,6 +6,7 @@
 import { isThere } from '../../model/lookup.js'
 import { isEquipmentKind } from '../../references/equipment-kinds.js'
 import type { ViewContext } from '../context.js'
+import { plainInMarkdown } from '../text.js'
 import type { Block } from '../view-model.js'
 import { directives } from './directives.js'
 import { wovenWords } from './words.js'
@@ -69,5 +70,5 @@ function hasOneOf({ vessel }: ViewContext, kinds: readonly string[]): boolean {
 const withWords = (context: ViewContext, source: string): string => source.replace(/\{\{ *([a-z-]+) *\}\}/g, (_, name: string) => {
   const word = wovenWords[name]
   if (word === undefined) throw new Error(`general text: no fact "${name}" to weave in`)
-  return word(context).replace(/[\\`*_[\]<>|]/g, '\\$&')
+  return plainInMarkdown(word(context))
 })

@@ -107,6 +107,8 @@ export const folderCases: readonly HostileCase[] = [
   withFile('a procedure whose front matter is a list', 'procedures/wash.md', '---\n- Wash\n---\nText.\n', ['procedures/wash.md:2:1 SRC115 ⟨-⟩'], 2, 'keys and values between the lines of ---'),
   withFile('a procedure with its text twice', 'procedures/wash.md', '---\ntitle: Wash\ntext: Down\n---\nText.\n', ['procedures/wash.md:3:1 SRC112 ⟨text⟩'], 2, 'procedures/wash.md:5:1, below the front matter'),
   withFile('a procedure with Windows line ends and a byte order mark', 'procedures/wash.md', '\uFEFF---\r\ntitle: Wash\r\nplace: deck\r\n---\r\nText, [[X9]].\r\n', ['procedures/wash.md:3:8 SCH103 ⟨deck⟩', 'procedures/wash.md:5:9 REF103 ⟨X9⟩'], 1),
+  withFile('a procedure without front matter', 'procedures/wash.md', '\nText.\n', ['procedures/wash.md:1:1 SRC118 ⟨⟩'], 1),
+  withFile('a procedure of nothing but front matter', 'procedures/wash.md', '---\ntitle: Wash\n---', ['procedures/wash.md:3:1 SRC119 ⟨---⟩'], 1),
   withFile('a procedure whose front matter is empty', 'procedures/wash.md', '---\n---\nText.\n', ['procedures/wash.md:3:1 SCH201 ⟨T⟩'], 1),
   withFile('a Markdown file that is in no folder of procedures', 'notes/procedures/wash.md', 'Text.', [], 0),
   withFile('a byte order mark', 'zones.yaml', '\uFEFFzones: [{tag: helm}]', ['zones.yaml:1:10 SCH201 ⟨tag⟩', 'zones.yaml:1:10 SCH201 ⟨tag⟩'], 1),
