@@ -1,7 +1,7 @@
 /**
  * General text with this boat's facts woven in. A line of its own `{{ where: battery isolator, switch }}` is replaced by
  * blocks, `{{ name }}` inside a line by words; what stands between `{{ if: shore inlet }}`, `{{ else }}` and `{{ end }}`,
- * lines of their own, holds only for a boat that has one of those kinds on board.
+ * lines of their own, holds only for a boat that has one of those kinds on board. Numbers of steps count on over both.
  */
 import { isThere } from '../../model/lookup.js'
 import { isEquipmentKind } from '../../references/equipment-kinds.js'
@@ -9,6 +9,7 @@ import type { ViewContext } from '../context.js'
 import { plainInMarkdown } from '../text.js'
 import type { Block } from '../view-model.js'
 import { directives } from './directives.js'
+import { numberedOn } from './numbering.js'
 import { wovenWords } from './words.js'
 
 /** Errors: a directive or a word that there is none of, an `if` without its `end`; the text is part of the program. */
@@ -20,7 +21,7 @@ export function weave(context: ViewContext, markdown: string): readonly Block[] 
     if (source !== '') blocks.push({ is: 'markdown', source: withWords(context, source) })
     text = []
   }
-  for (const line of linesThatHold(context, markdown)) {
+  for (const line of numberedOn(linesThatHold(context, markdown))) {
     const { name, words } = directiveIn(line) ?? {}
     const directive = name === undefined ? undefined : directives[name]
     if (name === undefined || (words === undefined && directive === undefined)) text.push(line)
