@@ -15,7 +15,7 @@ export const modeName = ({ vessel }: ViewContext, modeTag: Tag): string => modeO
 const modeOf = (modes: readonly OperatingMode[], modeTag: Tag): OperatingMode | undefined => modes.find(({ tag }) => tag === modeTag)
 
 /** More than four days read better in days. */
-export const sayTime = (timeH: number): string => (timeH < 96 ? say('timeH', timeH) : say('timeDays', timeH / 24))
+const sayTime = (timeH: number): string => (timeH < 96 ? say('timeH', timeH) : say('timeDays', timeH / 24))
 /** A sum of decimal fractions that comes to nothing is nothing. */
 const sayBalance = (balanceAh: number): string => (Math.abs(balanceAh) < 1e-6 ? say('balanceAh', 0) : `${balanceAh > 0 ? '+' : '−'}${say('balanceAh', Math.abs(balanceAh))}`)
 const notAssessed: Inline = muted('not assessed')

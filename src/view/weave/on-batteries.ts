@@ -2,10 +2,10 @@
 import type { ModeEnergy } from '../../model/results/energy.js'
 import { say } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
-import { modeName, sayTime } from '../pages/energy-modes.view.js'
+import { modeName } from '../pages/energy-modes.view.js'
 import { fixedPages } from '../site-map.js'
 import { tableOf } from '../tables.js'
-import { dash, linkTo, muted } from '../text.js'
+import { linkTo, muted, strong } from '../text.js'
 import type { Block, Table, Text } from '../view-model.js'
 
 /** What lasts longer than this is no question of a night. */
@@ -18,25 +18,23 @@ export function onBatteries(context: ViewContext): readonly Block[] {
     (day.endurance.status === 'computed' && day.loadAh > 0 && day.endurance.output.enduranceH < longestH ? [{ mode, day, enduranceH: day.endurance.output.enduranceH }] : [])))
   if (rows.length === 0) return [{ is: 'paragraph', text: ['How long the batteries last is not assessed: no operating mode without engine and shore power is recorded with its loads.'] }]
   return [
-    tableOf(rows, {
-      id: 'lasts',
-      caption: 'How long the batteries last',
-      empty: '',
-      columns: [
-        { title: 'Use', width: 'text', cell: ({ mode }) => [modeName(context, mode.modeTag)] },
-        { title: 'Battery', width: 'text', cell: ({ day }) => context.named(day.batteryTag) },
-        { title: 'Used in a day', width: 'number', cell: ({ day }) => [say('loadAh', day.loadAh)] },
-        { title: 'Lasts with no charging', width: 'number', cell: ({ enduranceH }) => [sayTime(enduranceH)] },
-        { title: 'With the sun', width: 'text', cell: ({ day, mode }) => sunText(mode, day.offeredAh, day.run) },
+    ...rows.map(({ mode, day, enduranceH }): Block => ({
+      is: 'facts', caption: `${modeName(context, mode.modeTag)}: ${[day.batteryTag, context.nameOf(day.batteryTag) ?? ''].join(' ').trim()}`, entries: [
+        { label: 'Lasts, with nothing charging', value: [strong(inDays(enduranceH)), ', from full down to the lowest charge allowed'] },
+        { label: 'Used in a day', value: [say('loadAh', day.loadAh)] },
+        ...(mode.sources.length === 0 ? [] : [{ label: 'With the sun', value: sunText(day.offeredAh, day.run) }]),
       ],
-      note: ['From full down to the lowest charge allowed. The working is under ', linkTo(fixedPages.energy, 'Load analysis and energy'), '.'],
-    }),
+    })),
+    { is: 'paragraph', text: ['How this was reckoned is told under ', linkTo(fixedPages.energy, 'Load analysis and energy'), '.'] },
     ...modes.filter(mode => rows.some(row => row.mode === mode)).map(mode => usersTable(context, mode)),
   ]
 }
 
-function sunText({ sources }: ModeEnergy, offeredAh: number, run: ModeEnergy['batteries'][number]['run']): Text {
-  if (sources.length === 0 || run === null) return dash
+/** Nights are counted, and below two of them hours. */
+const inDays = (timeH: number): string => (timeH < 48 ? say('timeH', timeH) : `${say('timeDays', timeH / 24)} (${say('timeH', timeH)})`)
+
+function sunText(offeredAh: number, run: ModeEnergy['batteries'][number]['run']): Text {
+  if (run === null) return [muted('not assessed')]
   const days = Math.round(run.hours.length / 24)
   return [
     `${say('offeredAh', offeredAh)} in a day. `,

@@ -35,12 +35,15 @@ export function orientation(context: ViewContext): readonly Block[] {
 
 const isIn = ([, spaces]: (typeof groups)[number], zone: Zone | undefined): boolean => zone !== undefined && spaces.includes(zone.space)
 
+/** A ladder takes longer than a step. */
+const ladderFactor = 2
+
 function walkThrough(context: ViewContext, zones: readonly Zone[], first: Zone | undefined, from: Position | null): readonly Zone[] {
   const placed = zones.flatMap(zone => { const at = placeOf(context, zone); return at === null ? [] : [{ zone, at }] })
   const walk: Zone[] = []
   let here = from
   for (let left = placed; left.length > 0;) {
-    const away = ({ zone, at }: (typeof placed)[number]): number => (zone === first ? -1 : here === null ? 0 : Math.hypot(...at.map((m, i) => m - here![i]!)))
+    const away = ({ zone, at }: (typeof placed)[number]): number => (zone === first ? -1 : here === null ? 0 : Math.hypot(at[0] - here[0], at[1] - here[1], ladderFactor * (at[2] - here[2])))
     const next = left.toSorted((a, b) => away(a) - away(b))[0]!
     walk.push(next.zone)
     here = next.at
@@ -67,8 +70,7 @@ function zoneFacts(context: ViewContext, zone: Zone, items: readonly Item[]): Fa
   const bySide = grouped(items, item => [sideOf(stand, positionOf(item))])
   return {
     is: 'facts', caption: stand === null ? zone.name : `${zone.name}: ${lowerFirst(stand.name)}, facing forward`, entries: [
-      { label: 'Page of this space', value: context.named(zone.tag) },
-      ...(zone.access === null ? [] : [{ label: 'Way in', value: [zone.access] }]),
+      { label: 'Space', value: [...context.named(zone.tag), ...(zone.access === null ? [] : [' ', muted(`(access: ${zone.access})`)])] },
       ...sides.flatMap(side => { const there = bySide.get(side); return there === undefined ? [] : [{ label: side, value: listed(context, there) }] }),
     ],
   }
@@ -79,7 +81,7 @@ const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text
 const listed = (context: ViewContext, items: readonly Item[]): Text =>
   joined(items.map(item => [...context.named(item.tag), ...(item.location === null ? [] : [' ', muted(`(${item.location})`)])]), lineBreak)
 
-const sides = ['Ahead', 'Left', 'Right', 'Behind', 'Overhead', 'Under your feet', 'To port', 'On the centreline', 'To starboard', 'Here'] as const
+const sides = ['Ahead', 'Left', 'Right', 'Behind', 'Overhead', 'Under your feet', 'To port', 'On the centreline', 'To starboard', 'Also here'] as const
 type Side = (typeof sides)[number]
 
 /** Above the reach of the eye, and below what one stands on. */
@@ -90,7 +92,7 @@ const centreM = 0.25
 
 /** Seen by a person who faces forward; where nobody is recorded to stand, by the boat's sides. */
 function sideOf(stand: StandingPlace | null, at: Position | null): Side {
-  if (at === null) return 'Here'
+  if (at === null) return 'Also here'
   if (stand === null) return Math.abs(at[1]) <= centreM ? 'On the centreline' : at[1] > 0 ? 'To port' : 'To starboard'
   const [forward, left, up] = [at[0] - stand.positionM[0], at[1] - stand.positionM[1], at[2] - stand.positionM[2]]
   if (up > overheadM) return 'Overhead'

@@ -3,7 +3,6 @@ import { isThere } from '../../model/lookup.js'
 import type { ViewContext } from '../context.js'
 import { placeText } from '../pages/equipment.view.js'
 import { byTag, tableOf } from '../tables.js'
-import { counted } from '../text.js'
 import type { Block } from '../view-model.js'
 
 export const panelPlaces = (context: ViewContext): readonly Block[] => [tableOf(context.vessel.panels.filter(isThere).toSorted(byTag), {
@@ -13,6 +12,6 @@ export const panelPlaces = (context: ViewContext): readonly Block[] => [tableOf(
   columns: [
     { title: 'Panel', width: 'text', cell: panel => context.named(panel.tag) },
     { title: 'Where', width: 'text', cell: panel => placeText(context, panel) },
-    { title: 'Circuits', width: 'short', cell: panel => [counted(context.lookup.circuitsFedFrom.get(panel.tag)?.length ?? 0, 'circuit')] },
+    { title: 'Circuits', width: 'number', cell: panel => [String(context.lookup.circuitsFedFrom.get(panel.tag)?.length ?? 0)] },
   ],
 })]

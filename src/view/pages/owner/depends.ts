@@ -1,11 +1,11 @@
 /** What depends on what, item by item: how it is switched, what it lives on, whose data it needs, what fails with it. */
-import { isThere, type Item } from '../../../model/lookup.js'
+import { grouped, isThere, type Item } from '../../../model/lookup.js'
 import type { SupplyLine } from '../../../model/results/dependency.js'
 import type { Circuit, Tag } from '../../../model/vessel.js'
 import { equipmentKind } from '../../../references/equipment-kinds.js'
 import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
-import { dash, joined, lineBreak, muted } from '../../text.js'
+import { joined, lineBreak, muted } from '../../text.js'
 import type { Table, Text } from '../../view-model.js'
 import { circuitPlace } from '../circuit-parts.js'
 import { placeText } from '../equipment.view.js'
@@ -20,25 +20,31 @@ export const itemsTable = (context: ViewContext, items: readonly Item[], { onPap
   caption: 'On this boat',
   empty: '',
   columns: [
-    { title: 'What', width: 'text', cell: item => context.named(item.tag) },
-    { title: 'Where', width: 'text', cell: item => placeText(context, item, { withAccess: !onPaper }) },
+    // Two columns, so that the table is read on a telephone without being pushed aside.
+    { title: 'What and where', width: 'text', cell: item => [...context.named(item.tag), lineBreak, ...placeText(context, item, { withAccess: !onPaper })] },
     { title: 'Switched by', width: 'text', cell: item => switchedBy(context, item, onPaper) },
   ],
 })
 
 /** Only items of which something is known; null without any. */
 export function dependsTable(context: ViewContext, items: readonly Item[]): Table | null {
-  const rows = items.map(item => ({ item, needs: needs(context, item.tag), livesOn: livesOn(context, item.tag), fails: fails(context, item.tag) }))
+  const facts = items.map(item => ({ item, needs: needs(context, item.tag), livesOn: livesOn(context, item.tag), fails: fails(context, item.tag) }))
     .filter(({ needs: data, livesOn: supply, fails: lost }) => data !== null || supply !== null || lost !== null)
+  // What hangs on the same stands in one row.
+  const rows = [...grouped(facts, ({ needs: data, livesOn: supply, fails: lost }) => [JSON.stringify([data, supply, lost])]).values()].map(alike => ({ ...alike[0]!, items: alike.map(({ item }) => item) }))
   return rows.length === 0 ? null : tableOf(rows, {
     id: 'depends',
     caption: 'What depends on what',
     empty: '',
     columns: [
-      { title: 'What', width: 'text', cell: ({ item }) => context.named(item.tag) },
-      { title: 'Lives on', width: 'text', cell: ({ livesOn: supply }) => supply ?? dash },
-      { title: 'Needs data from', width: 'text', cell: ({ needs: data }) => data ?? dash },
-      { title: 'If it fails', width: 'text', cell: ({ fails: lost }) => lost ?? dash },
+      { title: 'What', width: 'text', cell: ({ items: alike }) => joined(alike.map(item => context.named(item.tag)), lineBreak) },
+      {
+        title: 'Needs, and takes with it', width: 'text', cell: ({ livesOn: supply, needs: data, fails: lost }) => joined([
+          ...(supply === null ? [] : [[muted('Lives on '), ...supply]]),
+          ...(data === null ? [] : [[muted('Needs data from '), ...data]]),
+          ...(lost === null ? [] : [[muted('If it fails: '), ...lost]]),
+        ], lineBreak),
+      },
     ],
   })
 }
@@ -84,7 +90,7 @@ const keypadsOf = ({ vessel, lookup }: ViewContext, moduleTag: Tag): readonly Ta
 /** Whose data it cannot do without. */
 function needs({ results, named }: ViewContext, tag: Tag): Text | null {
   const givers = (results.dependency.traces.get(tag)?.data ?? []).filter(({ is }) => is === 'giver')
-  return givers.length === 0 ? null : joined(givers.map(giver => named(giver.tag)), lineBreak)
+  return givers.length === 0 ? null : joined(givers.map(giver => named(giver.tag)), '; ')
 }
 
 /** The sources at the end of its supplies, each with the isolator on the way. */
@@ -94,7 +100,7 @@ function livesOn(context: ViewContext, tag: Tag): Text | null {
     const last = line.steps.at(-1)
     return last === undefined ? [] : [[...context.named(last.tag), ...isolatorsOn(context, line)]]
   })
-  return lines.length === 0 ? null : joined(unique(lines), lineBreak)
+  return lines.length === 0 ? null : joined(unique(lines), '; ')
 }
 
 function isolatorsOn(context: ViewContext, { steps }: SupplyLine): Text {
@@ -106,5 +112,5 @@ const unique = (lines: readonly Text[]): readonly Text[] => [...new Map(lines.ma
 
 function fails(context: ViewContext, tag: Tag): Text | null {
   const effects = context.results.dependency.losses.get(tag) ?? []
-  return effects.length === 0 ? null : effectNames(context, effects, { most: 6 })
+  return effects.length === 0 ? null : effectNames(context, effects, { most: 6, withCause: false })
 }
