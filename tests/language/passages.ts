@@ -2,6 +2,7 @@
 import { fileURLToPath } from 'node:url'
 import { examine, viewOf } from '../../src/build.js'
 import { forEdition } from '../../src/edition.js'
+import { namedThings } from '../../src/load/named-things.js'
 import { readContent } from '../../src/load/read-content.js'
 import type { Block, Inline, Page, Text, View } from '../../src/view/view-model.js'
 
@@ -24,11 +25,11 @@ export async function contentPassages(): Promise<readonly Passage[]> {
   ]
 }
 
-/** As the owner gets it, on a day on which things are due. */
-export async function sampleView(): Promise<View> {
+/** The sample vessel's pack as the owner gets it, on a day on which things are due; and everything that has a tag or a number in her data. */
+export async function samplePack(): Promise<{ readonly view: View; readonly tags: ReadonlySet<string> }> {
   const examined = await examine(fileURLToPath(new URL('../../sample-vessel', import.meta.url)), { asOf: '2026-11-29' })
   if (examined.status !== 'examined') throw new Error('the sample vessel is not a vessel')
-  return viewOf(forEdition(examined, 'owner'))
+  return { view: await viewOf(forEdition(examined, 'owner')), tags: new Set([...namedThings(examined.source.entries).map(({ tag }) => tag), ...examined.source.entries.flatMap(({ id }) => id ?? [])]) }
 }
 
 export const viewPassages = ({ pages }: View): readonly Passage[] => pages.flatMap(page => pagePassages(page).map(text => ({ where: page.key, text })))
