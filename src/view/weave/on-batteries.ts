@@ -5,7 +5,7 @@ import type { ViewContext } from '../context.js'
 import { modeName } from '../pages/energy-modes.view.js'
 import { fixedPages } from '../site-map.js'
 import { tableOf } from '../tables.js'
-import { linkTo, muted, strong } from '../text.js'
+import { counted, linkTo, muted, strong } from '../text.js'
 import type { Block, Table, Text } from '../view-model.js'
 
 /** What lasts longer than this is no question of a night. */
@@ -30,8 +30,8 @@ export function onBatteries(context: ViewContext): readonly Block[] {
   ]
 }
 
-/** Nights are counted, and below two of them hours. */
-const inDays = (timeH: number): string => (timeH < 48 ? say('timeH', timeH) : `${say('timeDays', timeH / 24)} (${say('timeH', timeH)})`)
+/** Nights are counted, and below two of them hours. Begun hours are not promised. */
+const inDays = (timeH: number): string => (timeH < 48 ? say('timeH', timeH) : `${Math.floor(timeH / 24)} days and ${counted(Math.floor(timeH % 24), 'hour')}`)
 
 function sunText(offeredAh: number, run: ModeEnergy['batteries'][number]['run']): Text {
   if (run === null) return [muted('not assessed')]

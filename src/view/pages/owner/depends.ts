@@ -22,7 +22,7 @@ export const itemsTable = (context: ViewContext, items: readonly Item[], { onPap
   columns: [
     // Two columns, so that the table is read on a telephone without being pushed aside.
     { title: 'What and where', width: 'text', cell: item => [...context.named(item.tag), lineBreak, ...placeText(context, item, { withAccess: !onPaper })] },
-    { title: 'Switched by', width: 'text', cell: item => switchedBy(context, item, onPaper) },
+    { title: 'Fed and switched by', width: 'text', cell: item => switchedBy(context, item, onPaper) },
   ],
 })
 
