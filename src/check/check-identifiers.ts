@@ -5,7 +5,7 @@ import { type NamedThing, nameSpan } from '../load/named-things.js'
 import { type SourceEntry, textAt, valueAt } from '../load/source-folder.js'
 import { slug } from '../model/address.js'
 import type { EquipmentKindKey } from '../references/equipment-kinds.js'
-import { tagRepeated, tagTooAlike, wayBeyondPanel, wayTakenTwice } from './findings.js'
+import { placeTakenTwice, tagRepeated, tagTooAlike, wayBeyondPanel, wayTakenTwice } from './findings.js'
 import { found, placeInWords, subjectOf } from './found.js'
 import { ownOrModels, type ThingIndex } from './thing-index.js'
 
@@ -14,6 +14,7 @@ export function checkIdentifiers(entries: readonly SourceEntry[], index: ThingIn
     ...repeatedTags(index),
     ...(['models', 'measurements', 'manual-contents'] as const).flatMap(kind => repeatedNames(entries.filter(entry => entry.kind === kind))),
     ...repeatedWays(entries.filter(({ kind }) => kind === 'circuits'), index),
+    ...repeatedPlaces(entries.filter(({ kind }) => kind === 'procedures')),
   ]
 }
 
@@ -87,6 +88,20 @@ function repeatedWays(circuits: readonly SourceEntry[], { byTag }: ThingIndex): 
       ...facts, evidence: { wayNumber: way, wayCount: ways }, context: { panel: panel.tag },
     })]
     return [...twice, ...beyond]
+  })
+}
+
+/** A page of the manual shows one procedure in place of its general text. */
+function repeatedPlaces(procedures: readonly SourceEntry[]): readonly LocatedFinding[] {
+  const taken = new Map<string, SourceEntry>()
+  return procedures.flatMap(procedure => {
+    const place = textAt(procedure.node, 'place')
+    if (place === null) return []
+    const other = taken.get(place)
+    if (other === undefined) taken.set(place, procedure)
+    return other === undefined ? [] : [found(placeTakenTwice, valueAt(procedure.node, 'place'), {
+      subject: subjectOf(procedure), field: 'place', evidence: {}, context: { place, other: subjectOf(other).id, first: placeInWords(nameSpan(other)) },
+    })]
   })
 }
 

@@ -136,6 +136,13 @@ export const notANetworkSwitch: FindingKind<Quantities> = {
   remedy: () => 'Name the switch, or correct the kind of the item or of its model.',
 }
 
+export const placeTakenTwice: FindingKind<Quantities> = {
+  id: 'REF110', name: 'place-taken-twice', since, retired, severity,
+  meaning: 'Two procedures would take the place of the general text on one page of the manual, so one of them would not be seen.',
+  message: ({ subject, context = {} }) => `${named(subject)}: the page "${context.place}" already shows the procedure "${context.other}" at ${context.first}`,
+  remedy: () => 'Keep "place" in one of the two; the other is shown with what it is about.',
+}
+
 export const terminalUnknown: FindingKind<Quantities> = {
   id: 'REF301', name: 'terminal-unknown', since, retired, severity: 'warning',
   meaning: 'A cable ends at a terminal that the item does not list among its ports.',
@@ -145,5 +152,5 @@ export const terminalUnknown: FindingKind<Quantities> = {
 
 export const checkFindingKinds = [
   keyUnknown, valueNotAccepted, wordNotInList, quantityNotAccepted, vesselRepeated, keyMissing, vesselMissing, tagRepeated, tagTooAlike,
-  referenceUnknown, referenceOfWrongKind, documentMissing, pictureMissing, circuitFeedsItsSource, wayTakenTwice, wayBeyondPanel, notANetworkSwitch, terminalUnknown,
+  referenceUnknown, referenceOfWrongKind, documentMissing, pictureMissing, circuitFeedsItsSource, wayTakenTwice, wayBeyondPanel, notANetworkSwitch, placeTakenTwice, terminalUnknown,
 ] as const

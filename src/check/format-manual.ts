@@ -17,7 +17,7 @@ One folder describes one vessel. This page is made from the schemas that check i
 
 ## Files
 
-- Every \`.yaml\`, \`.yml\` and \`.csv\` file in the folder and below it is data. Hidden files and folders (names that begin with a dot) are passed over.
+- Every \`.yaml\`, \`.yml\` and \`.csv\` file in the folder and below it is data, and so are the procedures. Hidden files and folders (names that begin with a dot) are passed over.
 - The text is UTF-8. A byte order mark and Windows line ends are accepted. A file has at most 8 MB.
 - Files may be split and named as you like. A YAML file begins with the kind of its entries and may hold several kinds:
 
@@ -33,6 +33,17 @@ One folder describes one vessel. This page is made from the schemas that check i
       position: [4.10 m, 0.35 m, 1.90 m]
   \`\`\`
 
+- A Markdown file of the folder \`procedures\`, at the top of the vessel folder, is a procedure. Its head gives the keys of [\`procedures\`](#procedures); what stands below is its text. A Markdown file anywhere else is a document.
+
+  \`\`\`markdown
+  ---
+  title: Starting with a flat bank
+  about: [M1, Q3]
+  ---
+  1. Lift the guard of [[Q3]] and close it.
+  \`\`\`
+
+- In the text of a procedure, and in the \`notes\` of items and cables, a tag in double brackets (\`[[P1]]\`) becomes a link to what has that tag. Inside a code span it is left as it is.
 - A CSV file holds one kind, which its name begins with: \`cables.csv\`, \`cables-helm.csv\`. Its first row names the columns, which are the keys below; a dot parts the keys of a map (\`protection.type\`). Comma, semicolon or tab part the cells, whichever the first row uses. A line that begins with \`#\` is a comment.
 - An empty cell, and a key with nothing behind it, count as left out.
 - A link that leads out of the folder is not followed.
@@ -70,7 +81,7 @@ function rows(kind: KindKey, map: Described, shown: string, path: string): reado
 
 function referenceAt(kind: KindKey, path: string): string | null {
   const field = referenceFields[kind]?.find(reference => reference.path.join('.') === path)
-  return field === undefined || field.form === 'cable end' || field.form === 'wire end' ? null : `the tag of ${field.expected.inWords}`
+  return field === undefined || field.form === 'cable end' || field.form === 'wire end' || field.form === 'in text' ? null : `the tag of ${field.expected.inWords}`
 }
 
 function takes(part: Described, reference: string | null): string {

@@ -11,9 +11,10 @@ export interface Expected {
 }
 /**
  * `list`: a list of names, or words in a text. `cable end`: a name, perhaps with `:terminal`. `list of cable ends`: both.
- * `wire end`: like a cable end, the terminal being a pin or screw of a connector, which no list of ports holds.
+ * `wire end`: like a cable end, the terminal being a pin or screw of a connector, which no list of ports holds. `in text`: the tags
+ * that a text in Markdown names as `[[P1]]`.
  */
-type Form = 'name' | 'list' | 'cable end' | 'list of cable ends' | 'wire end'
+type Form = 'name' | 'list' | 'cable end' | 'list of cable ends' | 'wire end' | 'in text'
 export interface ReferenceField {
   /** Keys as in the file; `*` for each item of a list. */
   readonly path: readonly string[]
@@ -48,7 +49,7 @@ const item: Expected = { kinds: ['equipment', 'batteries', 'busbars', 'panels'],
 const maintained: Expected = { kinds: [...item.kinds, 'circuits'], inWords: 'an item or a circuit' }
 /** Whatever has a page. */
 const anything: Expected = {
-  kinds: [...item.kinds, 'circuits', 'cables', 'zones', 'systems', 'wireways', 'wireway-points', 'can-buses', 'serial-links', 'ethernet-networks', 'backbone'],
+  kinds: [...item.kinds, 'circuits', 'cables', 'zones', 'systems', 'wireways', 'wireway-points', 'can-buses', 'serial-links', 'ethernet-networks', 'wireless-networks', 'outside-links', 'backbone'],
   inWords: 'anything with a tag',
 }
 const cableEnd: Expected = {
@@ -56,7 +57,8 @@ const cableEnd: Expected = {
 }
 
 const field = (path: string, expected: Expected, form: Form = 'name'): ReferenceField => ({ path: path.split('.'), expected, form })
-const itemPlace = [field('zone', zone), field('system', system), field('point', point)]
+const notes = field('notes', anything, 'in text')
+const itemPlace = [field('zone', zone), field('system', system), field('point', point), notes]
 
 export const referenceFields: Readonly<Partial<Record<KindKey, readonly ReferenceField[]>>> = {
   'wireway-points': [field('zone', zone)],
@@ -71,7 +73,7 @@ export const referenceFields: Readonly<Partial<Record<KindKey, readonly Referenc
   'panels': itemPlace,
   'circuits': [field('fed-from', supply, 'cable end'), field('loads', load, 'list'), field('zone', zone), field('return-cables', cable, 'list'),
     field('interlock', equipment)],
-  'cables': [field('from', cableEnd, 'cable end'), field('to', cableEnd, 'cable end'), field('type', cableType), field('route', wireway, 'list')],
+  'cables': [field('from', cableEnd, 'cable end'), field('to', cableEnd, 'cable end'), field('type', cableType), field('route', wireway, 'list'), notes],
   'can-buses': [
     field('backbone.*.segment', cable), field('backbone.*.drop', cable), field('backbone.*.zone', zone),
     field('backbone.*.device', device), field('backbone.*.circuit', circuit),
@@ -89,7 +91,7 @@ export const referenceFields: Readonly<Partial<Record<KindKey, readonly Referenc
   'duties': [field('item', runs), field('mode', mode)],
   'measurements': [field('subject', measured), field('at', readAt)],
   'photographs': [field('zone', zone), field('call-outs.*.item', anything)],
-  'procedures': [field('about', anything, 'list')],
+  'procedures': [field('about', anything, 'list'), field('text', anything, 'in text')],
   'maintenance-tasks': [field('items', maintained, 'list'), field('hours-of', item)],
   'maintenance-records': [field('item', maintained)],
   'running-hours': [field('item', item)],

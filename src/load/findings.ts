@@ -98,6 +98,20 @@ export const kindNotInCatalogue: FindingKind<Quantities> = {
   remedy: () => 'Move these entries to the vessel folder.',
 }
 
+export const frontMatterMissing: FindingKind<Quantities> = {
+  id: 'SRC118', name: 'front-matter-missing', since, retired, severity,
+  meaning: 'A Markdown file of the folder "procedures" does not say between two lines of --- at its head what the procedure is called. Nothing of it is used.',
+  message: ({ subject, context = {} }) => `${subject.id} has no front matter: ${context.reason}`,
+  remedy: () => 'Begin the file with a line of ---, then "title: What it is called", then another line of ---; or move a file that is no procedure out of the folder.',
+}
+
+export const procedureWithoutText: FindingKind<Quantities> = {
+  id: 'SRC119', name: 'procedure-without-text', since, retired, severity,
+  meaning: 'A procedure has a title and nothing below it.',
+  message: ({ subject }) => `${subject.id} has no text below its front matter`,
+  remedy: () => 'Write the procedure below the second line of ---, or remove the file.',
+}
+
 export const fileNameNamesNoKind: FindingKind<Quantities> = {
   id: 'SRC121', name: 'file-name-names-no-kind', since, retired, severity,
   meaning: 'The name of a CSV file says which kind of entry its rows are. This one names none, and no entry lists the file as a document.',
@@ -128,11 +142,11 @@ export const csvRowRagged: FindingKind<Readonly<{ cellCount: number; columnCount
 
 export const loadFindingKinds = [
   folderNotFound, folderWithoutData, fileUnreadable, fileTooLarge, fileNotUtf8, linkOutOfFolder, yamlSyntax, keyRepeated, aliasUnusable,
-  nestedTooDeep, fileNotByKind, kindUnknown, kindNotInCatalogue, fileNameNamesNoKind, csvSyntax, csvHeaderUnusable, csvRowRagged,
+  nestedTooDeep, fileNotByKind, kindUnknown, kindNotInCatalogue, frontMatterMissing, procedureWithoutText, fileNameNamesNoKind, csvSyntax, csvHeaderUnusable, csvRowRagged,
 ] as const
 
 /** Read without loss; the content is at fault, as with a schema error. */
-const contentOnly: ReadonlySet<string> = new Set([kindUnknown.id, kindNotInCatalogue.id, fileNameNamesNoKind.id])
+const contentOnly: ReadonlySet<string> = new Set([kindUnknown.id, kindNotInCatalogue.id, frontMatterMissing.id, procedureWithoutText.id, fileNameNamesNoKind.id])
 
 /** Whether a finding means that the folder could not be read as a vessel at all, as against read and found wrong. */
 export const isUnreadable = ({ id }: Pick<Finding, 'id'>): boolean => id.startsWith('SRC') && !contentOnly.has(id)

@@ -3,8 +3,9 @@ import { find, type FindingKind, type LocatedFinding } from '../findings/finding
 import { nearestOf } from '../findings/nearest.js'
 import type { Quantities } from '../units/quantity.js'
 import { catalogueKinds, isKindKey, kindKeys, type KindKey, kindNames, kindOfFileName } from './entry-kinds.js'
-import { aboutFile, fileNameNamesNoKind, fileNotByKind, kindNotInCatalogue, kindUnknown } from './findings.js'
+import { aboutFile, fileNameNamesNoKind, fileNotByKind, frontMatterMissing, kindNotInCatalogue, kindUnknown } from './findings.js'
 import { parseCsv } from './parse-csv.js'
+import { isProcedureFile, parseProcedure } from './parse-procedure.js'
 import { parseYaml } from './parse-yaml.js'
 import { itemsAt, positionOf, type SourceEntry, type SourceFile, type SourceFolder, type SourceNode, type Span, textAt, valueAt, writtenIn } from './source-folder.js'
 
@@ -20,7 +21,7 @@ export function gatherEntries(
   const gathered = files.map(gatherFile)
   const entries = gathered.flatMap(part => part.entries)
   const documents = new Set(entries.flatMap(({ node }) => itemsAt(node, 'documents').map(document => textAt(document, 'file')?.replaceAll('\\', '/'))))
-  const isDocument = ({ id, subject }: LocatedFinding): boolean => id === fileNameNamesNoKind.id && documents.has(subject.id)
+  const isDocument = ({ id, subject }: LocatedFinding): boolean => (id === fileNameNamesNoKind.id || id === frontMatterMissing.id) && documents.has(subject.id)
   const parts = gathered.filter(({ findings }) => !findings.some(isDocument))
   return {
     entries,
@@ -33,7 +34,13 @@ export function gatherEntries(
 
 function gatherFile({ name, file, finding }: ReadFile): Gathered {
   if (finding !== null || file === null) return { entries: [], lost: file === null ? [] : [file.text], findings: finding === null ? [] : [finding] }
+  if (isProcedureFile(name)) return gatherProcedure(file)
   return /\.csv$/i.test(name) ? gatherCsv(file) : gatherYaml(file)
+}
+
+function gatherProcedure(file: SourceFile): Gathered {
+  const { node, findings } = parseProcedure(file)
+  return { entries: node === null ? [] : [entryOf('procedures', node, 1)], lost: node === null ? [file.text] : [], findings }
 }
 
 function gatherCsv(file: SourceFile): Gathered {

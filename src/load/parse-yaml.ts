@@ -15,8 +15,9 @@ const mostAliased = 100_000
 /** One slip can make hundreds of faults further down; the first ones show where it is. */
 const mostSyntaxFindings = 20
 
-export function parseYaml(file: SourceFile): ParsedYaml {
-  const document = parseDocument(file.text, {
+/** @param text  the beginning of the file that is YAML; places are those of the file */
+export function parseYaml(file: SourceFile, text = file.text): ParsedYaml {
+  const document = parseDocument(text, {
     // A file cannot choose older rules, under which `yes` is true and `12:30` a number.
     schema: 'core', resolveKnownTags: false, merge: false,
     stringKeys: true, prettyErrors: false,

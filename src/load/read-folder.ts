@@ -5,13 +5,14 @@ import { find, type Finding, type LocatedFinding } from '../findings/finding.js'
 import { aboutFile, fileNotUtf8, fileTooLarge, fileUnreadable, folderNotFound, folderWithoutData } from './findings.js'
 import { gatherEntries, type ReadFile } from './gather-entries.js'
 import { inPlainWords, listFiles, type ListedFile } from './list-files.js'
+import { isProcedureFile } from './parse-procedure.js'
 import { positionOf, sourceFile, type SourceFile, type SourceFolder } from './source-folder.js'
 
 /** A list of 20 000 cables is 2 MB. */
 const mostBytes = 8 * 1024 * 1024
 
 /**
- * Everything that the `.yaml`, `.yml` and `.csv` files below `path` hold, and what was wrong with them. Never throws for
+ * Everything that the `.yaml`, `.yml` and `.csv` files below `path` and the procedures in Markdown hold, and what was wrong with them. Never throws for
  * what it finds there.
  *
  * @param options.catalogue  folder with models and cable types that several vessels share; passed over if it lies in the
@@ -36,8 +37,9 @@ async function readTop(path: string, role: SourceFile['role'], shownAs: string):
   if (fault !== null) return { files: [], names: new Set(), findings: [nowhere(find(folderNotFound, aboutFile(path, {}, { reason: fault })))] }
   const { files: listed, findings } = await listFiles(path, shownAs)
   const data = listed.filter(({ name }) => /\.(ya?ml|csv)$/i.test(name))
+  const procedures = listed.filter(({ name }) => isProcedureFile(name))
   return {
-    files: await Promise.all(data.map(file => readData(file, role))),
+    files: await Promise.all([...data, ...procedures].map(file => readData(file, role))),
     names: new Set(listed.map(({ name }) => name)),
     findings: data.length > 0 ? findings : [...findings, nowhere(find(folderWithoutData, aboutFile(path, {})))],
   }

@@ -22,3 +22,6 @@ export function joined(parts: readonly Text[], separator: Inline = ', '): Text {
 
 /** `2 cables`, `1 cable`. */
 export const counted = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`
+
+/** Text as Markdown that shows it letter for letter. */
+export const plainInMarkdown = (text: string): string => text.replace(/[\\`*_~[\]<>|&!#]/g, '\\$&')

@@ -117,6 +117,15 @@ export const referenceCases: readonly Case[] = [
     'way 1 of panel A1 is already taken by circuit A1.1 at circuits.yaml:14:10'),
   change('a way that the panel does not have', 'circuits.yaml', 'way: 1', 'way: 7', ['circuits.yaml:17:10 REF108 ⟨7⟩'], 'way 7 of panel A1, which has 6'),
   change('a switch that is none', 'circuits.yaml', 'switches: [K1]', 'switches: [K1, P1]', ['circuits.yaml:33:45 REF109 ⟨P1⟩'], 'P1 is of the kind "display"'),
+  {
+    name: 'two procedures in one place', files: { ...smallVessel, 'procedures/a.md': '---\ntitle: A\nplace: fire\n---\nText.\n', 'procedures/b.md': '---\ntitle: B\nplace: fire\n---\nText.\n' },
+    findings: ['procedures/b.md:3:8 REF110 ⟨fire⟩'], says: 'Procedure B: the page "fire" already shows the procedure "A" at procedures/a.md:2:8',
+  },
+  {
+    name: 'an unknown tag in the text of a procedure, with the nearest', files: { ...smallVessel, 'procedures/a.md': '---\ntitle: A\n---\nLeave `[[P7]]`,\nthen see [[hlem]].\n' },
+    findings: ['procedures/a.md:5:12 REF103 ⟨hlem⟩'], says: 'Procedure A: "text" names hlem, which is not in the folder; did you mean "helm"?',
+  },
+  { name: 'a tag in notes, in a folded text', files: changed(smallVessel, 'equipment.yaml', '    status: fitted', '    status: fitted\n    notes: >-\n      Fed from [[A1.1]],\n      not from [[A1.9]].'), findings: ['equipment.yaml:27:18 REF103 ⟨A1.9⟩'] },
   change('a terminal that the model does not have', 'cables.csv', 'P1:power', 'P1:powr', ['cables.csv:2:9 REF301 ⟨P1:powr⟩'], 'terminal "powr", which P1 does not have; did you mean "power"?'),
 ]
 

@@ -4,6 +4,9 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { readContent } from '../../src/load/read-content.js'
 import type { Content } from '../../src/model/content.js'
+import { equipmentKindKeys } from '../../src/references/equipment-kinds.js'
+import { ownerTasks } from '../../src/references/procedure-places.js'
+import { systemKinds } from '../../src/references/system-kinds.js'
 import { fixedPages } from '../../src/view/site-map.js'
 
 interface Piece { readonly where: string; readonly title: string; readonly markdown: string }
@@ -16,7 +19,9 @@ describe('the manual’s own text', () => {
     pieces = [
       ...[...content.pages].map(([key, { title, markdown }]) => ({ where: key, title, markdown })),
       ...content.cautions.map(({ key, title, markdown }) => ({ where: `cautions/${key}`, title, markdown })),
-      ...content.faultTrees.map(({ key, title, markdown }) => ({ where: `fault-trees/${key}`, title, markdown })),
+      ...([...content.emergency, ...content.owner] as const).map(([key, { title, lead, markdown }]) => ({ where: key, title, markdown: `${lead}\n\n${markdown}` })),
+      ...[...content.operating, ...content.faultTrees].map(({ key, title, markdown }) => ({ where: key, title, markdown })),
+      ...[...content.systems].map(([key, { title, markdown }]) => ({ where: `systems/${key}`, title, markdown })),
     ]
   })
 
@@ -60,6 +65,25 @@ describe('the manual’s own text', () => {
     if (word !== 'DANGER') expect(explained).not.toMatch(/\bwill\b/)
   })
 
+  it('tells of each kind of equipment once how it is used, in 60 to 180 words', () => {
+    const kinds = content.operating.flatMap(text => text.kinds)
+    expect(kinds.filter((kind, i) => kinds.indexOf(kind) !== i)).toEqual([])
+    const all = [...equipmentKindKeys, 'lead-acid battery', 'lithium battery', 'busbar', 'panel']
+    expect(all.filter(kind => !kinds.includes(kind))).toEqual([])
+    const lengths = content.operating.map(({ key, markdown }) => ({ key, words: markdown.split(/\s+/).length }))
+    expect(lengths.filter(({ words }) => words < 60 || words > 180)).toEqual([])
+  })
+
+  it('says of each kind of equipment the same seven things, in one order', () => {
+    const said = ['What it does', 'Switch on', 'Use', 'Switch off', 'Normal', 'Depends on', 'Do not']
+    for (const { key, markdown } of content.operating) expect([key, ...[...markdown.matchAll(/^- \*\*([^*]+)\.\*\*/gm)].map(([, what]) => what)]).toEqual([key, ...said])
+  })
+
+  it('has a text for each of the usual systems and each task of the owner', () => {
+    expect([...content.systems.keys()].toSorted()).toEqual(systemKinds.toSorted())
+    expect([...content.owner.keys()].toSorted()).toEqual(ownerTasks.toSorted())
+  })
+
   // ANSI Z535: the word follows the worst credible outcome. What can kill is never below WARNING; without injury it is a NOTICE.
   it.each([
     ['shore-power-and-mains', 'WARNING'], ['battery-gas', 'WARNING'], ['fuse-ratings', 'WARNING'], ['hot-surfaces', 'CAUTION'],
@@ -95,14 +119,14 @@ const mayBeNamed = new Set([
   'IEC', 'ISO', 'ANSI', 'Z535', 'NMEA', 'IEEE', 'PoE', 'CFR', 'ABYC', 'E-11', 'A', 'A-1', 'A-28', 'Ah', 'COLREG', 'Directive', 'EU', 'Ethernet', 'CAN',
   'AIS', 'VHF', 'DSC', 'GNSS', 'MMSI', 'MID', 'PGN', 'VSWR', 'EIRP', 'GM', 'Bd', 'MHz', 'EPIRB', 'PLB', 'SART', 'AIS-SART', 'ITU', 'Radio', 'Regulations', 'LEN', 'AWG', 'American', 'AIC', 'RCD', 'ELCI', 'GFCI', 'CIN', 'HIN', 'Source',
   'DANGER', 'WARNING', 'CAUTION', 'NOTICE', 'W', 'V', 'Findings', 'Kinds', 'Not', 'Calculations', 'Find', 'Fault', 'Mains', 'Safety', 'A1', 'P1', 'As', 'It', 'I',
-  'B', 'E', 'F', 'G', 'K', 'M', 'P', 'Q', 'T', 'X',
+  'B', 'E', 'F', 'G', 'K', 'M', 'P', 'Q', 'T', 'X', 'A', 'Ah', 'WLAN',
 ])
 
 const withoutSource = (markdown: string): string => markdown.replace(/\n\*Source: .*$/, '')
 
 /** Sentences, list items, table cells and headings, without the marks of Markdown. */
 const sentencesOf = (markdown: string): readonly string[] =>
-  markdown.replace(/\]\([^)]*\)/g, '').replace(/`[^`]*`/g, 'x').replace(/[*#[\]"]/g, '')
+  markdown.replace(/\{\{[^}]*\}\}/g, '').replace(/\]\([^)]*\)/g, '').replace(/`[^`]*`/g, 'x').replace(/[*#[\]"]/g, '')
     .split(/[.:?]\s|\n|\|/).map(piece => piece.replace(/^[\s\-\d.]+/, '').trim()).filter(piece => piece !== '')
 
 const namesIn = (sentence: string): readonly string[] =>

@@ -113,7 +113,10 @@ describe('printed manual', () => {
     const textOf = async (sheet: number) => (await (await pdf.getPage(sheet)).getTextContent()).items.map(item => ('str' in item ? item.str : '')).join(' ').replace(/\s+/g, ' ')
       // A ligature is a piece of its own.
       .replace(/ (fi|fl) (?=[a-z])/g, '$1')
-    const contents = `${await textOf(2)} ${await textOf(3)}`
+    // The contents take as many sheets as there are before the first chapter.
+    const { number: firstNumber, title: firstTitle } = built.view.volumes[0]!.chapters[0]!
+    const firstSheet = Number(new RegExp(`${firstNumber} ${firstTitle} (\\d+)`).exec(await textOf(2))?.[1])
+    const contents = (await Promise.all(Array.from({ length: firstSheet - 2 }, (_, i) => textOf(i + 2)))).join(' ')
     const bookmarks = (await pdf.getOutline()).map(bookmark => bookmark.title)
     for (const { number, title } of built.view.volumes[0]!.chapters) {
       const printed = new RegExp(`${number} ${title.replace(/[()]/g, '.')} (\\d+)`).exec(contents)?.[1]

@@ -43,6 +43,7 @@ export const exitCodes = {
   'schema-faults': 1,
   'no-vessel': 1,
   'references': 1,
+  'procedures': 1,
   'catalogue': 1,
   'yaml-faults': 2,
   'csv-faults': 2,
@@ -81,7 +82,7 @@ const inOrder = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1)
 /** Every data file of a case by its name as findings give it, with its lines. */
 export function linesOf(name: CaseName): ReadonlyMap<string, readonly string[]> {
   const below = (folder: string, shownAs: string) => readdirSync(join(casesFolder, name, folder), { recursive: true, encoding: 'utf8' })
-    .filter(file => /\.(yaml|csv)$/.test(file))
+    .filter(file => /\.(yaml|csv|md)$/.test(file))
     .map((file): [string, readonly string[]] => [shownAs + file, readFileSync(join(casesFolder, name, folder, file), 'utf8').split('\n')])
   return new Map([...below('vessel', ''), ...(existsSync(join(casesFolder, name, 'catalogue')) ? below('catalogue', '../catalogue/') : [])])
 }

@@ -15,6 +15,7 @@ import { neutralOf, shoreChecks } from './shore-inlet.js'
 import { sourceRatingMethod } from './source-rating.calc.js'
 import { type AcOutput, acOutputsOf, sourcesByCircuit, suppliedBy, type SuppliedCircuit } from './supplied.js'
 import { busesOf, interlockFindings } from './switching.js'
+import { groupsThatFit } from './together.js'
 
 export function acSupplyPass(vessel: Vessel, basis: Basis, before: Upstream): AcSupplyResults {
   const rules = acRules[basis.id]
@@ -60,7 +61,8 @@ function sourceOf(
     : runMethod(sourceRatingMethod, { nominalVoltageV, ratedCurrentA, shareFactor: workingShare.shareFactor })
   const source: AcSource = {
     tag: item.tag, terminal: output.terminal, kind: item.kind, nominalVoltageV, frequencyHz, ratedCurrentA, rating,
-    circuitTags: supplied.map(({ circuit }) => circuit.tag), connected, modes, neutral: neutral.requirement, shore: shore?.checks ?? null,
+    circuitTags: supplied.map(({ circuit }) => circuit.tag), connected, modes,
+    together: rating.status === 'computed' ? groupsThatFit(consumers, rating.output.workingPowerVa) : null, neutral: neutral.requirement, shore: shore?.checks ?? null,
   }
   const overRating = limit === null ? [] : modes.flatMap(mode => modeFindings(vessel, subject, mode, limit))
   return {

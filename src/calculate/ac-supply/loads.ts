@@ -11,7 +11,7 @@ import { connectedLoadMethod } from './connected-load.calc.js'
 import { type AcOutput, isPassedOn, type SuppliedCircuit } from './supplied.js'
 
 /** An item that draws through a source, or a circuit whose current its author gives. */
-interface Consumer {
+export interface Consumer {
   readonly tag: Tag
   readonly circuit: Circuit
   /** Circuits from the source down to its own. */
@@ -40,7 +40,10 @@ export function consumersOf(vessel: Vessel, feeding: FeedingResults, supplied: r
 
 /** All that is not normally switched off at its circuit, at full current. */
 export const connectedLoadOf = (source: AcOutput, consumers: readonly Consumer[], limit: Limit | null): LoadSum =>
-  sumOf(source, consumers.filter(({ circuit, way }) => circuit.normalState === 'closed' || way.length === 1), limit)
+  sumOf(source, consumers.filter(isNormallyOn), limit)
+
+/** A source's own first circuit is closed when the source is in use. */
+export const isNormallyOn = ({ circuit, way }: Consumer): boolean => circuit.normalState === 'closed' || way.length === 1
 
 function sumOf({ output }: AcOutput, on: readonly Consumer[], limit: Limit | null, unknownElsewhere: readonly Tag[] = []): LoadSum {
   const parts = on.flatMap(({ tag, circuit, nominalVoltageV, currentA }): AcLoad[] =>

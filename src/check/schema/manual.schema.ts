@@ -7,7 +7,7 @@ import { aboveZero, date, listOf, oneOf, quantity, tag, text, wholeNumber } from
 export const procedureSchema = z.strictObject({
   title: text('What it is called.'),
   place: oneOf(procedurePlaces, 'The page of the manual on which it takes the place of the general text.').optional(),
-  about: listOf(tag('Item, circuit, zone or system.'), 'Whose pages show it.').optional(),
+  about: listOf(tag('Item, circuit, cable, zone, system or network.'), 'Whose pages show it.').optional(),
   text: text('The procedure, in Markdown. `[[P1]]` becomes a link to what has that tag.'),
 })
 

@@ -107,7 +107,7 @@ export const outsideLinkSchema = z.strictObject({
   tag: tag('Tag of the link.'),
   name: text('Name of the link.'),
   purpose: text('What it is for.').optional(),
-  kind: oneOf(['mobile data', 'satellite', 'wi-fi of a harbour', 'other'], 'By what it goes.'),
+  kind: oneOf(['mobile data', 'satellite', 'wireless network of a harbour', 'other'], 'By what it goes.'),
   equipment: tag('What makes the link.').optional(),
   antennas: listOf(tag('Item.'), 'Its antennas.').optional(),
   down: quantity('data rate', 'Data rate to the boat.').optional(),

@@ -34,6 +34,8 @@ export interface AcSource {
   readonly circuitTags: readonly Tag[]
   readonly connected: LoadSum
   readonly modes: readonly ModeLoad[]
+  /** The largest groups of loads that can run for hours at the same time; null where it cannot be told. */
+  readonly together: readonly (readonly Tag[])[] | null
   readonly neutral: Requirement
   /** Of a shore inlet only. */
   readonly shore: ShoreChecks | null

@@ -119,7 +119,7 @@ export interface WirelessNetwork {
   readonly forGuests: boolean | null
 }
 
-export type OutsideLinkKind = 'mobile data' | 'satellite' | 'wi-fi of a harbour' | 'other'
+export type OutsideLinkKind = 'mobile data' | 'satellite' | 'wireless network of a harbour' | 'other'
 export interface OutsideLink {
   readonly tag: Tag
   readonly name: string

@@ -38,7 +38,7 @@ export const acRules: Readonly<Record<BasisId, AcRules>> = {
     inletDistanceM: { relation: 'at most', value: 3, citation: { source: 'iso-13297', place: 'main shore breaker within 3 m of the inlet, else a further device within 3 m', standing: 'from memory' } },
     inletRatingCitation: { source: 'iso-13297', place: 'overcurrent protection of the shore supply', standing: 'from memory' },
     polesCitation: { source: 'iso-13297', place: 'main breaker opens all live conductors, neutral included', standing: 'from memory' },
-    polarityCitation: { source: 'iso-13297', place: 'polarized systems: indication of reversed polarity', standing: 'from memory' },
+    polarityCitation: { source: 'iso-13297', place: 'polarised systems: indication of reversed polarity', standing: 'from memory' },
     galvanicIsolationCitation: { source: 'common-practice', place: 'galvanic isolator or isolation transformer in the shore earth conductor' },
     neutralCitation: { source: 'iso-13297', place: 'neutral is joined to the protective conductor at the source only', standing: 'from memory' },
     switchingCitation: { source: 'iso-13297', place: 'no two sources on one circuit at the same time', standing: 'from memory' },

@@ -25,7 +25,7 @@ export const iso: Basis = {
       enclosed: null,
       atBattery: null,
     },
-    interruptingCapacity: { byClass: false, citation: { source: 'iso-13297', place: 'breaking capacity at least the prospective short-circuit current', standing: 'from memory' } },
+    interruptingCapacity: { byClass: false, citation: { source: 'iso-13297', place: 'interrupting capacity at least the prospective short-circuit current', standing: 'from memory' } },
     voltageRating: { citation: { source: 'iso-13297', place: 'voltage rating of overcurrent protection', standing: 'from memory' } },
     panel: { citation: { source: 'iso-13297', place: 'panel-boards: protected at not more than their rating', standing: 'from memory' } },
   },

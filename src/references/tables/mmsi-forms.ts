@@ -24,7 +24,7 @@ export const mmsiForms = {
   'associated craft': form('98MIDXXXX', 'craft associated with a parent ship'),
   'handheld': form('8MIDXXXXX', 'handheld radio with DSC'),
   'rescue transmitter': form('970XXYYYY', 'AIS search and rescue transmitter (AIS-SART)'),
-  'man overboard': form('972XXYYYY', 'man overboard device'),
+  'man overboard': form('972XXYYYY', 'person overboard device'),
   'beacon': form('974XXYYYY', 'AIS transmitter of a distress beacon (EPIRB-AIS)'),
 } as const satisfies Record<string, MmsiForm>
 export type MmsiFormKey = keyof typeof mmsiForms

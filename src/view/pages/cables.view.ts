@@ -5,6 +5,7 @@ import { cableLengthM, cableTagsOf } from '../../model/results.js'
 import { say, sayBoth, saySizeBoth } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
 import { lossBlocks } from './fault-blocks.js'
+import { markdownWithTags, proceduresAbout } from './owner/procedures.js'
 import { findingCards } from '../finding-cards.js'
 import { sayOrDash } from '../say.js'
 import { anchorOf, fixedPages } from '../site-map.js'
@@ -113,7 +114,8 @@ function cablePage(context: ViewContext, cable: Cable): Page {
     capacity === undefined ? null : workingOf(context, 'Current-carrying capacity', capacity.outcome, {
       remarks: capacity.lookup, limit: capacity.comparison === null ? null : comparisonText(capacity.comparison, context),
     }),
-    cable.notes === null ? null : { is: 'markdown', source: cable.notes },
+    ...proceduresAbout(context, cable.tag),
+    cable.notes === null ? null : { is: 'markdown', source: markdownWithTags(context, cable.notes) },
     findings.length === 0 ? null : { is: 'findings', empty: '', findings: findingCards(context, findings) },
   ]
   return {

@@ -5,6 +5,7 @@ import type { Circuit } from '../../model/vessel.js'
 import { say, sayAgainst } from '../../units/format.js'
 import { assessCircuit, type CircuitAssessment, circuitVerdict, marginText, verdictMark } from '../assessment.js'
 import type { ViewContext } from '../context.js'
+import { proceduresAbout } from './owner/procedures.js'
 import { findingCards } from '../finding-cards.js'
 import { sayOrDash } from '../say.js'
 import { fixedPages } from '../site-map.js'
@@ -50,11 +51,11 @@ export function circuitTable(context: ViewContext, circuits: readonly Circuit[],
       { title: 'Cable', width: 'short', cell: circuit => cableCell(context, of(circuit).cableTags) },
       { title: 'Length, one way', width: 'number', cell: circuit => sayOrDash('lengthM', oneWayLengthM(context, of(circuit)), context.vessel) },
       { title: 'Drop', width: 'number', cell: circuit => dropCell(of(circuit).drop, context) },
-      { title: 'Ampacity', width: 'number', cell: circuit => sayOrDash('capacityA', of(circuit).protection?.weakestCapacityA, context.vessel) },
+      { title: 'Capacity (ampacity)', width: 'number', cell: circuit => sayOrDash('capacityA', of(circuit).protection?.weakestCapacityA, context.vessel) },
       { title: 'Margin to protection', width: 'number', cell: circuit => marginText(of(circuit).protection?.againstCapacity, context) },
       { title: 'Verdict', width: 'short', cell: circuit => [verdictMark(circuitVerdict(of(circuit)))] },
     ],
-    note: ['The verdict speaks of voltage drop, design current, conductors, rating, and of every limit that a finding says is missed. Short circuit, and the distance of the device from its source, have verdicts of their own under Protection and short circuit. Ampacity: the least current-carrying capacity among the cables behind the circuit’s protective device. Margin to protection: ampacity less the rating of the protective device. n.a.: not assessed, see the circuit’s page.'],
+    note: ['The verdict speaks of voltage drop, design current, conductors, rating, and of every limit that a finding says is missed. Short circuit, and the distance of the device from its source, have verdicts of their own under Protection and short circuit. Capacity: the least current-carrying capacity among the cables behind the circuit’s protective device. Margin to protection: capacity less the rating of the protective device. n.a.: not assessed, see the circuit’s page.'],
   })
 }
 
@@ -98,6 +99,7 @@ function circuitPage(context: ViewContext, circuit: Circuit): Page {
     circuitFacts(context, circuit, assessment),
     ...deadBlocks(context, circuit.tag),
     ...lossBlocks(context, circuit.tag),
+    ...proceduresAbout(context, circuit.tag),
     ...designCurrentBlocks(context, circuit),
     ...dropBlocks(context, assessment),
     capacityTable(context, assessment),

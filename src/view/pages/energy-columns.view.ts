@@ -26,7 +26,7 @@ export function columnSummary(context: ViewContext): Table {
       { title: 'Design current', width: 'number', cell: load => sayOrDash('designCurrentA', load.designCurrentA, context.vessel) },
       { title: 'Held against', width: 'text', cell: load => limitsText(context, load) },
     ],
-    note: [`Load = A + the larger of 10 % of B and the largest of B. ${cite(loadColumnCitation)}. It sizes feeder, protective device and main switch; a main switch is to be rated for the load of its battery; ratings of switches are under Protection and short circuit. The design current is the sum of the circuits with their demand factors.`],
+    note: [`Load = A + the larger of 10 % of B and the largest of B. ${cite(loadColumnCitation)}. It sizes feeder, protective device and battery isolator; an isolator is to be rated for the load of its battery; ratings of switches are under Protection and short circuit. The design current is the sum of the circuits with their demand factors.`],
   })
 }
 

@@ -19,6 +19,8 @@ import { fixedPages } from '../site-map.js'
 import { photographBlocks, whereItIs } from './location/location-blocks.js'
 import { positionWords } from './location/position-words.js'
 import { upkeepBlocks } from './maintenance/upkeep.js'
+import { operatingBlocks } from './owner/operating.view.js'
+import { markdownWithTags, proceduresAbout } from './owner/procedures.js'
 import { restoreBlocks } from './record/configuration.view.js'
 import { byTag, compareTags, tableOf } from '../tables.js'
 import { counted, dash, joined, muted, notRecorded, orDash } from '../text.js'
@@ -76,6 +78,8 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
     ...lossBlocks(context, item.tag),
     ...whereItIs(context, item.tag),
     ...photographBlocks(context, [item.tag]),
+    ...proceduresAbout(context, item.tag),
+    ...operatingBlocks(context, item),
     circuits.length === 0 ? null : supplyTable(context, circuits),
     fed.length === 0 ? null : legendTable(context, fed, { id: 'feeds', caption: 'Circuits fed from here' }),
     cables.length === 0 ? null : cablesTable(context, cables, { id: 'cables', caption: 'Cables that end here', seenFrom: item.tag }),
@@ -83,7 +87,7 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
     neighbours(context, item.tag),
     ...restoreBlocks(context, item.tag),
     ...upkeepBlocks(context, item.tag),
-    item.notes === null ? null : { is: 'markdown', source: item.notes },
+    item.notes === null ? null : { is: 'markdown', source: markdownWithTags(context, item.notes) },
     documentTable(item),
     findings.length === 0 ? null : { is: 'findings', empty: '', findings: findingCards(context, findings) },
   ]

@@ -15,6 +15,8 @@ import { cablesTable } from './cables.view.js'
 import { deadBlocks, lossBlocks } from './fault-blocks.js'
 import { photographBlocks, whereItIs } from './location/location-blocks.js'
 import { upkeepBlocks } from './maintenance/upkeep.js'
+import { operatingBlocks } from './owner/operating.view.js'
+import { markdownWithTags, proceduresAbout } from './owner/procedures.js'
 import { chainText, makerAndModel, placeText } from './equipment.view.js'
 
 export function panelPages(context: ViewContext, diagrams: ReadonlyMap<string | null, readonly Diagram[]>): readonly Page[] {
@@ -87,11 +89,13 @@ function panelPage(context: ViewContext, panel: Panel, diagrams: readonly Diagra
     ...deadBlocks(context, panel.tag),
     ...printed.slice(1),
     ...lossBlocks(context, panel.tag),
+    ...proceduresAbout(context, panel.tag),
+    ...operatingBlocks(context, panel),
     cablesTable(context, context.lookup.cablesAt.get(panel.tag) ?? [], { id: 'cables', caption: 'Cables of the panel’s own feed', seenFrom: panel.tag }),
     ...whereItIs(context, panel.tag),
     ...photographBlocks(context, [panel.tag]),
     ...upkeepBlocks(context, panel.tag),
-    panel.notes === null ? null : { is: 'markdown', source: panel.notes },
+    panel.notes === null ? null : { is: 'markdown', source: markdownWithTags(context, panel.notes) },
     findings.length === 0 ? null : { is: 'findings', empty: '', findings: findingCards(context, findings) },
   ]
   return {

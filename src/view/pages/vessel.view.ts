@@ -30,6 +30,10 @@ function cardGroups(context: ViewContext): readonly (readonly [string, readonly 
       ['Fault tracing', fixedPages.faultTracing, 'What goes dead with each fuse and module; what stands behind the lights, pumps and radio.'],
       ['Safety', fixedPages.safety, 'Read before you open a panel.'],
     ]],
+    ['Day by day', [
+      ['Living with the boat', fixedPages.owner, 'Finding your way on board, shore power, a night at anchor, leaving her.'],
+      ['Operating the equipment', fixedPages.operating, 'How each kind of equipment is used, and what it depends on.'],
+    ]],
     ['What is on board', [
       ['The vessel and this document', fixedPages.vessel, 'Her data, who built and fitted her, and what changed in each issue.'],
       ['Systems', fixedPages.systems, 'Navigation, communication, power: what belongs together.'],

@@ -8,6 +8,12 @@ import { pumpReach } from './pumps.js'
 import { reachOfKinds } from './reach.js'
 import { photographsOfKinds, planOfKinds } from './pictures-of-kinds.js'
 import { antennaTable, batteryTable, canBusTable, chargingTable, ethernetTable, mainDeviceTable, residualDeviceTable, serialTable } from './fault-tables.js'
+import { alwaysOnTable } from './always-on.js'
+import { isolatorTable } from './isolators.js'
+import { onBatteries } from './on-batteries.js'
+import { orientation } from './orientation.js'
+import { panelPlaces } from './panel-places.js'
+import { shoreInlets, shoreTogether } from './shore-power.js'
 import { whereTable } from './where-table.js'
 
 export type Directive = (context: ViewContext, words: readonly string[]) => readonly Block[]
@@ -46,4 +52,18 @@ export const directives: Readonly<Record<string, Directive>> = {
   'ethernet-networks': context => [ethernetTable(context)],
   'serial-links': context => [serialTable(context)],
   'antennas': context => [antennaTable(context)],
+  /** Walking through the boat, zone by zone. */
+  'orientation': orientation,
+  /** Shore inlets with their main breakers. */
+  'shore-inlets': shoreInlets,
+  /** What may run for hours at the same time on shore power. */
+  'shore-together': shoreTogether,
+  /** Battery isolators in the order in which they are turned `on` or `off`. */
+  'isolators-in-order': (context, [way]) => isolatorTable(context, way),
+  /** What has supply with every battery isolator open. */
+  'always-on': alwaysOnTable,
+  /** How long the batteries last where no engine and no shore power charges them, and what takes the most. */
+  'on-batteries': onBatteries,
+  /** Where the panels are. */
+  'panels': panelPlaces,
 }

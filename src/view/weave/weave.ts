@@ -2,12 +2,13 @@
  * General text with this boat's facts woven in. A line of its own `{{ where: battery isolator, switch }}` is replaced by
  * blocks, `{{ name }}` or `{{ at: seacock }}` inside a line by words; what stands between `{{ if: shore inlet }}`, `{{ else }}`
  * and `{{ end }}`, lines of their own, holds only for a boat that has one of those kinds on board. The lines that do not hold are
- * woven too and thrown away: a fault in general text shows on any boat.
+ * woven too and thrown away: a fault in general text shows on any boat. Numbers of steps count on over conditions and directives.
  */
 import type { ViewContext } from '../context.js'
 import type { Block } from '../view-model.js'
 import { holds } from './conditions.js'
 import { directives } from './directives.js'
+import { numberedOn } from './numbering.js'
 import { markdownOf } from './text-markdown.js'
 import { wovenWords } from './words.js'
 
@@ -20,7 +21,7 @@ export function weave(context: ViewContext, markdown: string): readonly Block[] 
     if (source !== '') blocks.push({ is: 'markdown', source })
     text = []
   }
-  for (const { line, kept } of heldLines(context, markdown)) {
+  for (const { line, kept } of numbered(heldLines(context, markdown))) {
     const { name, words } = directiveIn(line) ?? {}
     const directive = name === undefined || !Object.hasOwn(directives, name) ? undefined : directives[name]
     if (directive !== undefined) {
@@ -35,6 +36,13 @@ export function weave(context: ViewContext, markdown: string): readonly Block[] 
   }
   flush()
   return blocks
+}
+
+/** Steps that hold count on over those that do not. */
+function numbered(lines: readonly Line[]): readonly Line[] {
+  const counted = numberedOn(lines.filter(({ kept }) => kept).map(({ line }) => line))
+  let next = 0
+  return lines.map(line => (line.kept ? { ...line, line: counted[next++]! } : line))
 }
 
 /** Lists to reach for that follow one another under one caption are one list. */

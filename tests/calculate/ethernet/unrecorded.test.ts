@@ -39,7 +39,7 @@ describe('what is missing from the record of networks', () => {
   })
   it('is the antenna of a link through the air', () => {
     expect(reasons({ outsideLinks: boat.outsideLinks.map(each => ({ ...each, antennaTags: [] })) })).toEqual(['EX1 its antennas: none is recorded; where it is built in, name the equipment itself'])
-    expect(reasons({ outsideLinks: boat.outsideLinks.map(each => ({ ...each, antennaTags: [], kind: 'wi-fi of a harbour' as const })) })).toEqual([])
+    expect(reasons({ outsideLinks: boat.outsideLinks.map(each => ({ ...each, antennaTags: [], kind: 'wireless network of a harbour' as const })) })).toEqual([])
   })
   it('is how many cores a cable has, where more than 100 Mbit/s depend on it', () => {
     const types = { cableTypes: [aCableType({ tag: 'ETH', use: 'ethernet', cores: null })] }

@@ -2,14 +2,13 @@
 import type { TaskText } from '../../../model/content.js'
 import type { Tag } from '../../../model/vessel.js'
 import { type EmergencyTask, emergencyTasks } from '../../../references/procedure-places.js'
-import { cautionBlocks } from '../../cautions.js'
 import type { ViewContext } from '../../context.js'
 import { fixedPages } from '../../site-map.js'
 import { strong } from '../../text.js'
 import type { Block, Page, PageKey, ReachEntry } from '../../view-model.js'
-import { procedureBlocks, proceduresFor } from '../../weave/procedure-blocks.js'
 import { weave } from '../../weave/weave.js'
 import { locationDrawing, photographBlocks } from '../location/location-blocks.js'
+import { markdownWithTags, procedureFor } from '../owner/procedures.js'
 import { distressLink, hasDistressCard } from '../record/distress-card.view.js'
 import { sheetFit } from './sheet-fit.js'
 
@@ -44,10 +43,10 @@ function indexPage(context: ViewContext): Page {
 /** The yard's own procedure takes the place of the steps; where things are stays. */
 function sheet(context: ViewContext, task: EmergencyTask, { title, lead, markdown }: TaskText): Page {
   const { steps, places } = parts(task, markdown)
-  const own = proceduresFor(context, task)
+  const own = procedureFor(context, task)
   const reached = weave(context, places)
   const tags = tagsReached(context, reached)
-  const inHand: readonly Block[] = [...(own.length === 0 ? weave(context, steps) : procedureBlocks(own)), ...reached, ...locationDrawing(context, tags, { id: 'plan', caption: 'Where they are' }), ...accessBlock(context, reached)]
+  const inHand: readonly Block[] = [...(own === null ? weave(context, steps) : [{ is: 'markdown', source: markdownWithTags(context, own.text) } as const]), ...reached, ...locationDrawing(context, tags, { id: 'plan', caption: 'Where they are' }), ...accessBlock(context, reached)]
   return {
     key: emergencyKey(task),
     title,
@@ -57,7 +56,7 @@ function sheet(context: ViewContext, task: EmergencyTask, { title, lead, markdow
     printed: inHand,
     trail: [{ text: 'Emergency', to: fixedPages.emergency }],
     oneSheet: sheetFit(inHand),
-    blocks: [...inHand, ...photographBlocks(context, tags), ...cautionBlocks(context, { task })],
+    blocks: [...inHand, ...photographBlocks(context, tags)],
   }
 }
 

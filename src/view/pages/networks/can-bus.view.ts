@@ -14,6 +14,7 @@ import { dash, joined, lineBreak, muted, verdict } from '../../text.js'
 import type { Block, Page, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 import { deadBlocks, lossBlocks } from '../fault-blocks.js'
+import { proceduresAbout } from '../owner/procedures.js'
 import { backboneDrawingsOf, backboneTable } from './can-bus-backbone.js'
 import { loadBlocks, loadText } from './can-bus-load.js'
 import { roomBlocks, roomText } from './can-bus-room.js'
@@ -29,6 +30,7 @@ export function canBusPage(context: ViewContext, bus: CanBus): Page {
     ...(own.length === 0 ? [] : [{ is: 'heading', text: 'Findings', anchor: 'findings' }, { is: 'findings', empty: '', findings: findingCards(context, own) }] as const),
     ...deadBlocks(context, bus.tag),
     ...lossBlocks(context, bus.tag),
+    ...proceduresAbout(context, bus.tag),
     limitTable(context, result),
     ...roomBlocks(context, result),
     ...lengthBlocks(context, result),

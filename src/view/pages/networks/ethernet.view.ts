@@ -8,6 +8,7 @@ import { counted, joined, muted, verdict } from '../../text.js'
 import type { Diagram, Page, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 import { deadBlocks, lossBlocks } from '../fault-blocks.js'
+import { proceduresAbout } from '../owner/procedures.js'
 import { addressBlocks } from './ethernet-addresses.js'
 import { fullest, isFree, lengthM, linkTable, loadTable, percentOf, portTable, streamTable } from './ethernet-links.js'
 import { powerBlocks, powerLeft } from './ethernet-power.js'
@@ -30,6 +31,7 @@ export function ethernetPage(context: ViewContext, network: EthernetNetwork, dia
       { is: 'facts', caption: 'At a glance', entries: glance(context, network, result, links, switches) },
       ...deadBlocks(context, network.tag),
       ...lossBlocks(context, network.tag),
+      ...proceduresAbout(context, network.tag),
       { is: 'heading', text: 'Ports', anchor: 'ports' },
       ...switches.map(item => portTable(context, item)),
       ...powerBlocks(context, result.memberTags),

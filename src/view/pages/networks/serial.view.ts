@@ -12,6 +12,7 @@ import { dash, joined, muted, notRecorded, orDash, strong, verdict } from '../..
 import type { Block, Facts, Page, Schedule, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
 import { deadBlocks, lossBlocks } from '../fault-blocks.js'
+import { proceduresAbout } from '../owner/procedures.js'
 import { networkTrail } from './network-parts.js'
 
 export function serialPage(context: ViewContext, link: SerialLink): Page {
@@ -27,6 +28,7 @@ export function serialPage(context: ViewContext, link: SerialLink): Page {
       ...(line === undefined ? [removedBlock(context, link)] : [summary(context, link, line), facts(context, link, line), endTable(context, link, line)]),
       ...deadBlocks(context, link.tag),
       ...lossBlocks(context, link.tag),
+    ...proceduresAbout(context, link.tag),
       ...(line === undefined ? [] : [sentenceTable(context, line), ...wireTables(context, link, line), ...workings(context, line)]),
       ...(findings.length === 0 ? [] : [{ is: 'findings', empty: '', findings: findingCards(context, findings) } as const]),
     ],
