@@ -41,6 +41,6 @@ describe('signal colours', () => {
     expect(css).toMatch(/\.callout \.signal \{[^}]*print-color-adjust: exact/)
   })
   it('the alert symbol stands with every word but NOTICE', () => {
-    expect(css).toMatch(/\.callout:not\(\.signal-notice\) \.signal::before \{[^}]*mask: var\(--alert\)/)
+    expect(css).toMatch(/\.callout:not\(\.signal-notice\) \.signal::before \{[^}]*clip-path: var\(--alert\)/)
   })
 })

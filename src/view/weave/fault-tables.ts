@@ -1,7 +1,8 @@
 /** The boat's own facts in the texts on faults: batteries, what is opened first, charging, networks, antennas. */
 import { isThere } from '../../model/lookup.js'
 import type { Circuit } from '../../model/vessel.js'
-import { restVoltages } from '../../references/tables/battery-rest-voltage.js'
+import { cite } from '../../references/bibliography.js'
+import { restVoltageCitation, restVoltages } from '../../references/tables/battery-rest-voltage.js'
 import { say } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
 import { circuitPlace, protectionText } from '../pages/circuit-parts.js'
@@ -19,7 +20,7 @@ export const batteryTable = (context: ViewContext): Table => tableOf(context.ves
   id: 'batteries',
   caption: 'Batteries, and their voltage at rest',
   empty: 'No battery is recorded.',
-  note: ['At rest: neither charged nor drawn from for some hours, at about 20 °C; common practice, within 0.1 V. A lithium battery reads nearly the same from full to nearly empty: its monitor tells more.'],
+  note: [`At rest: neither charged nor drawn from for some hours, at about 20 °C (${cite(restVoltageCitation)}). A lithium battery reads nearly the same from full to nearly empty: its monitor tells more.`],
   columns: [
     { title: 'Battery', width: 'text', cell: battery => [...context.named(battery.tag), lineBreak, ...placeText(context, battery, { withAccess: false })] },
     { title: 'Kind', width: 'short', cell: ({ chemistry, nominalVoltageV }) => [say('nominalVoltageV', nominalVoltageV), ', ', chemistry === null ? notRecorded : chemistryTitles[chemistry]] },
