@@ -51,10 +51,10 @@ function dangers(vessel: Vessel, { feeding, acSupply, radio }: DangerSources): r
   ]
 }
 
-/** `G1 House bank, X91 Shore inlet`. */
+/** `G1 House bank; X91 Shore inlet`: names have commas of their own. */
 function named(vessel: Vessel, tags: Iterable<Tag>): string {
   const { items } = lookup(vessel)
-  return [...new Set(tags)].map(tag => `${tag} ${items.get(tag)?.name ?? ''}`.trim()).join(', ')
+  return [...new Set(tags)].map(tag => `${tag} ${items.get(tag)?.name ?? ''}`.trim()).join('; ')
 }
 
 /** Where the circuits that list the thing start. */

@@ -21,13 +21,16 @@ export function layOut(words: LabelWords, size: LabelSize): LaidOut {
   const inner = innerBox(size)
   const code = words.hasCode ? codeBox(inner) : null
   const box = code === null ? inner : { ...inner, widthMm: inner.widthMm - code.sideMm }
-  // On a low label all of it stands in one band; a signal word always has its own.
-  const inOneBand = words.signal === null ? [[band('words', words, [[words.headline, ...words.texts].filter(part => part !== null).join(' ')], box)]] : []
+  const held = (bands: readonly TextBand[]): LaidOut => ({ layout: { bands, code }, comparison: smallest(bands) })
+  const inOneBand = (): LaidOut => held([band('words', words, [[words.headline, ...words.texts].filter(part => part !== null).join(' ')], box)])
   const { headline } = words
-  const choices = headline === null ? inOneBand : [...headlineShares.map(share => bandsBelow(headline, words, box, box.heightMm * share)), ...inOneBand]
-  const laidOut = choices.map(bands => ({ layout: { bands, code }, comparison: smallest(bands) }))
-  return laidOut.reduce((best, next) => (readability(next) > readability(best) ? next : best))
+  if (headline === null) return inOneBand()
+  const apart = better(headlineShares.map(share => held(bandsBelow(headline, words, box, box.heightMm * share))))
+  // On a low label all of it stands in one band where that is read better; a signal word always has its own.
+  return apart.comparison.within || words.signal !== null ? apart : better([apart, inOneBand()])
 }
+
+const better = (choices: readonly LaidOut[]): LaidOut => choices.reduce((best, next) => (readability(next) > readability(best) ? next : best))
 
 function bandsBelow(headline: string, words: LabelWords, box: Box, headHeightMm: number): readonly TextBand[] {
   // The safety alert symbol stands before the signal word, as wide as it is high.
@@ -83,24 +86,45 @@ function bandIn(face: LabelFace, kind: BandKind, words: LabelWords, texts: reado
   return { kind, face, ...box, lines, fit: { method: textSizeMethod.id, textSizeMm, letterHeightMm: capitalHeightFactor * textSizeMm }, least: leastOf(kind, words) }
 }
 
-/** Tried from the largest text down, in steps too small to be seen. */
+/** Differences too small to be seen. */
 const stepMm = 0.05
 const smallestTextMm = 0.5
 
+interface Word { readonly text: string; readonly widthFactor: number }
+
+/**
+ * Lines broken for the largest text that fits, to a step. What fits fits in any smaller text too, so that the step is found by
+ * halving. Text that fits in none of them is broken as for the smallest.
+ */
 function brokenFor(texts: readonly string[], face: LabelFace, { widthMm, heightMm }: Box, largestSizeMm: number): readonly string[] {
-  for (let sizeMm = largestSizeMm; sizeMm > smallestTextMm; sizeMm -= stepMm) {
-    const lines = texts.flatMap(text => broken(text, face, widthMm / sizeMm))
-    const fits = lines.every(line => widthFactor(line, face) * sizeMm <= widthMm) && lines.length * linePitchFactor * sizeMm <= heightMm
-    if (fits) return lines
+  const paragraphs = texts.map(text => wordsOf(text, face))
+  const blankFactor = widthFactor(' ', face)
+  const linesAt = (sizeMm: number): readonly Word[] => paragraphs.flatMap(words => broken(words, blankFactor, widthMm / sizeMm))
+  const sizeAt = (step: number): number => largestSizeMm - step * stepMm
+  const fits = (step: number): boolean => {
+    const lines = linesAt(sizeAt(step))
+    return lines.every(line => line.widthFactor * sizeAt(step) <= widthMm) && lines.length * linePitchFactor * sizeAt(step) <= heightMm
   }
-  return texts.flatMap(text => broken(text, face, widthMm / smallestTextMm))
+  let [fitting, failing] = [Math.floor((largestSizeMm - smallestTextMm) / stepMm), -1]
+  while (fitting - failing > 1) {
+    const middle = Math.floor((fitting + failing) / 2)
+    if (fits(middle)) fitting = middle
+    else failing = middle
+  }
+  return linesAt(sizeAt(fitting)).map(({ text }) => text)
 }
 
-/** At blanks only: a tag that is cut in two is read as another. A stroke stays with what is before it. */
-function broken(text: string, face: LabelFace, widestFactor: number): readonly string[] {
-  const words = text.replaceAll(' / ', '\u00A0/ ').split(' ')
-  return words.reduce<readonly string[]>((lines, word) => {
-    const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`
-    return lines.length > 0 && widthFactor(longer, face) > widestFactor ? [...lines, word] : [...lines.slice(0, -1), longer]
-  }, [])
+/** Parted at blanks only: a tag that is cut in two is read as another. A stroke stays with what is before it. */
+const wordsOf = (text: string, face: LabelFace): readonly Word[] =>
+  text.replaceAll(' / ', '\u00A0/ ').split(' ').map(word => ({ text: word, widthFactor: widthFactor(word, face) }))
+
+function broken(words: readonly Word[], blankFactor: number, widestFactor: number): readonly Word[] {
+  const lines: Word[] = []
+  for (const word of words) {
+    const last = lines.at(-1)
+    const longer = last === undefined ? null : { text: `${last.text} ${word.text}`, widthFactor: last.widthFactor + blankFactor + word.widthFactor }
+    if (longer === null || longer.widthFactor > widestFactor) lines.push(word)
+    else lines[lines.length - 1] = longer
+  }
+  return lines
 }

@@ -186,7 +186,34 @@ describe('danger labels', () => {
   })
 })
 
-describe('text on any label', () => {
+describe('text on a label', () => {
+  const cable = (text: string): LabelWords => ({
+    use: 'cables', headline: 'W1', texts: [text], hasCode: false, signal: null, aboutTag: 'W1', end: 'from', danger: null, copiesCount: 1, place: { zoneTag: null, atTag: 'X', words: null },
+  })
+  // 12.7 mm less two margins of 1.2 mm are 10.3 mm by 23 mm.
+  it('has the tag large over the ends where there is room', () => {
+    const { layout: { bands } } = layOut(cable('X1 / X2'), knownSize('a4-wrap-25x38'))
+    expect(bands.map(({ lines }) => lines.map(line => line.replaceAll('\u00A0', ' ')))).toEqual([['W1'], ['X1 / X2']])
+    // The tag in 0.45 of 10.3 mm: 4.635 / 1.2 = 3.8625 mm. The ends: 7 letters of 0.6 in 23 mm would be 5.48; 5.665 / 1.2 = 4.72 mm
+    // by height, and no more than 3.6 mm of capitals: 3.6 / 0.698 = 5.16.
+    expect(bands.map(({ fit }) => fit.textSizeMm)).toEqual([expect.closeTo(3.8625, 4), expect.closeTo(4.7208, 4)])
+  })
+  it('is in one band on a low one', () => {
+    // 6.35 - 2.4 = 3.95 mm: two bands would have letters of less than 1.67 mm; in one 3.95 / 1.2 = 3.29 mm by height, and 10 letters
+    // of 0.6 in 23 mm 3.83 mm.
+    const { layout: { bands }, comparison } = layOut(cable('X1 / X2'), knownSize('a4-wrap-25x19'))
+    expect(bands.map(({ lines, fit }) => [lines.join('|').replaceAll('\u00A0', ' '), Number(fit.textSizeMm.toFixed(3))])).toEqual([['W1 X1 / X2', 3.292]])
+    // 0.698 · 3.2917 against 500 / 300.
+    expect([comparison.value, comparison.limit.value].map(each => Number(each.toFixed(3)))).toEqual([2.298, 1.667])
+  })
+  it('changes to the narrower face rather than to letters that cannot be read', () => {
+    // 22 letters of 0.6 in 23 mm: 1.742 mm, capitals of 1.22 mm.
+    const { layout: { bands }, comparison } = layOut(cable('starboard-second-helm1'), knownSize('a4-wrap-25x38'))
+    expect(bands.map(({ face }) => face)).toEqual(['tag', 'words'])
+    expect(comparison.within).toBe(false)
+    expect(comparison.value).toBeGreaterThan(1.22)
+  })
+
   const words = fc.record({
     use: fc.constantFrom<LabelWords['use']>('cables', 'ways', 'equipment', 'danger'),
     headline: fc.option(fc.string({ unit: fc.constantFrom('W', '1', '0', '.', 'i', 'Ø'), minLength: 1, maxLength: 12 })),
