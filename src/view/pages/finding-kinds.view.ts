@@ -23,6 +23,7 @@ const domainTitles: Readonly<Record<string, string>> = {
   RSV: 'Reserve and switching modules',
   SER: 'Serial links',
   CFG: 'Configuration record',
+  EMG: 'Emergency pages',
   COM: 'Commissioning',
   IDN: 'Identifiers',
   PLC: 'Placement',
