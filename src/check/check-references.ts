@@ -3,7 +3,7 @@ import type { LocatedFinding } from '../findings/finding.js'
 import { nearestOf } from '../findings/nearest.js'
 import { itemsAt, type SourceEntry, type SourceFolder, textAt, valueAt, wordsOf } from '../load/source-folder.js'
 import {
-  circuitFeedsItsSource, documentMissing, notANetworkSwitch, referenceOfWrongKind, referenceUnknown, terminalUnknown,
+  circuitFeedsItsSource, documentMissing, notANetworkSwitch, pictureMissing, referenceOfWrongKind, referenceUnknown, terminalUnknown,
 } from './findings.js'
 import { found, subjectOf } from './found.js'
 import type { NamedThing } from '../load/named-things.js'
@@ -75,12 +75,12 @@ function selfFeeding(circuit: SourceEntry): readonly LocatedFinding[] {
 
 /** Documents of items, and the one file that a picture is. */
 function missingFiles(entry: SourceEntry, fileNames: ReadonlySet<string>): readonly LocatedFinding[] {
-  const files = itemsAt(entry.node, 'documents').map((document, index) => ({ field: `documents.${index}.file`, node: document }))
-  const pictures = entry.kind === 'photographs' || entry.kind === 'arrangement-drawings' ? [{ field: 'file', node: entry.node }] : []
-  return [...files, ...pictures].flatMap(({ field, node }) => {
+  const files = itemsAt(entry.node, 'documents').map((document, index) => ({ missing: documentMissing, field: `documents.${index}.file`, node: document }))
+  const pictures = entry.kind === 'photographs' || entry.kind === 'arrangement-drawings' ? [{ missing: pictureMissing, field: 'file', node: entry.node }] : []
+  return [...files, ...pictures].flatMap(({ missing, field, node }) => {
     const written = textAt(node, 'file')
     if (written === null || !isBelowTop(written) || fileNames.has(fromTop(written))) return []
-    return [found(documentMissing, valueAt(node, 'file'), {
+    return [found(missing, valueAt(node, 'file'), {
       subject: subjectOf(entry), field, evidence: {},
       context: { named: written, ...nearestOf(fromTop(written), [...fileNames]) },
     })]

@@ -100,6 +100,14 @@ export const documentMissing: FindingKind<Quantities> = {
   remedy: () => 'Put the file there, or correct its path, written from the top of the folder.',
 }
 
+/** No reason to do without the pack: the page of the picture says that it is missing. */
+export const pictureMissing: FindingKind<Quantities> = {
+  id: 'REF201', name: 'picture-missing', since, retired, severity: 'warning',
+  meaning: 'A photograph or an arrangement drawing names a file that is not in the vessel folder. Its page is made without the picture and says so.',
+  message: ({ subject, context = {} }) => `${named(subject)}: there is no file ${context.named} in the folder${didYouMean(context.nearest)}`,
+  remedy: () => 'Put the file there, or correct its path, written from the top of the folder.',
+}
+
 export const circuitFeedsItsSource: FindingKind<Quantities> = {
   id: 'REF106', name: 'circuit-feeds-its-source', since, retired, severity,
   meaning: 'A circuit lists what it is fed from as one of its loads.',
@@ -137,5 +145,5 @@ export const terminalUnknown: FindingKind<Quantities> = {
 
 export const checkFindingKinds = [
   keyUnknown, valueNotAccepted, wordNotInList, quantityNotAccepted, vesselRepeated, keyMissing, vesselMissing, tagRepeated, tagTooAlike,
-  referenceUnknown, referenceOfWrongKind, documentMissing, circuitFeedsItsSource, wayTakenTwice, wayBeyondPanel, notANetworkSwitch, terminalUnknown,
+  referenceUnknown, referenceOfWrongKind, documentMissing, pictureMissing, circuitFeedsItsSource, wayTakenTwice, wayBeyondPanel, notANetworkSwitch, terminalUnknown,
 ] as const

@@ -112,6 +112,8 @@ export const referenceCases: readonly Case[] = [
     '"fed-from" names P1 (equipment), expected a battery, busbar or panel'),
   change('a cable to a zone', 'cables.csv', 'X9,X9', 'X9,helm', ['cables.csv:6:8 REF104 ⟨helm⟩']),
   change('a file that is not there', 'equipment.yaml', './docs/p1.pdf', 'docs/p2.pdf', ['equipment.yaml:26:16 REF105 ⟨docs/p2.pdf⟩'], 'did you mean "docs/p1.pdf"?'),
+  { name: 'a picture that is not there', files: { ...smallVessel, 'pictures.yaml': 'photographs:\n  - {file: docs/p2.pdf, caption: The helm}\n' },
+    findings: ['pictures.yaml:2:12 REF201 ⟨docs/p2.pdf⟩'], says: 'Photograph docs/p2.pdf: there is no file docs/p2.pdf in the folder; did you mean "docs/p1.pdf"?' },
   change('a circuit that feeds its source', 'circuits.yaml', 'loads: A1', 'loads: A1 X1', ['circuits.yaml:12:15 REF106 ⟨X1⟩']),
   change('a way taken twice', 'circuits.yaml', 'can-buses:', '  - {tag: A1.2, name: Other, fed-from: A1, way: 1}\ncan-buses:', ['circuits.yaml:23:49 REF107 ⟨1⟩'],
     'way 1 of panel A1 is already taken by circuit A1.1 at circuits.yaml:14:10'),

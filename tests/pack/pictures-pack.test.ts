@@ -23,7 +23,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
 describe('a pack with pictures', () => {
   it('tells whoever builds it which pictures are missing, and why', () => expect(built.lacking.toSorted()).toEqual([
-    'The picture pictures/both.png cannot be shown: it is neither a JPEG nor a PNG file.', 'The picture pictures/locker.heic cannot be shown: it is a HEIC file; save it as JPEG.',
+    'The picture pictures/both.png cannot be shown: it is neither a JPEG nor a PNG file.', 'The picture pictures/gone.jpg cannot be shown: there is nothing at this path.', 'The picture pictures/locker.heic cannot be shown: it is a HEIC file; save it as JPEG.',
   ]))
   it('tells the reader on the page, beside the call-outs', () => {
     const page = read('site/photographs/pictures-both/index.html')
@@ -42,7 +42,8 @@ describe('a pack with pictures', () => {
     const again = path.join(folder, 'again')
     cpSync(path.join(built.place, 'record/source'), again, { recursive: true })
     const { findings } = await examine(again)
-    expect(findings.filter(({ severity }) => severity === 'error').map(({ context }) => context?.['named']).toSorted()).toEqual(['pictures/both.png', 'pictures/locker.heic'])
+    expect(findings.filter(({ severity }) => severity === 'error')).toEqual([])
+    expect(findings.filter(({ id }) => id === 'REF201').map(({ subject }) => subject.id).toSorted()).toEqual(['pictures/both.png', 'pictures/gone.jpg', 'pictures/locker.heic'])
   })
   it('prints them', async () => {
     const document = await getDocument({ data: new Uint8Array(readFileSync(path.join(built.place, 'manual.pdf'))) }).promise

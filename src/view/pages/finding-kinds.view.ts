@@ -24,6 +24,7 @@ const domainTitles: Readonly<Record<string, string>> = {
   SER: 'Serial links',
   CFG: 'Configuration record',
   EMG: 'Emergency pages',
+  LOC: 'Location',
   COM: 'Commissioning',
   IDN: 'Identifiers',
   PLC: 'Placement',

@@ -31,6 +31,8 @@ function cardGroups(context: ViewContext): readonly (readonly [string, readonly 
     ['What is on board', [
       ['The vessel and this document', fixedPages.vessel, 'Her data, who built and fitted her, and what changed in each issue.'],
       ['Systems', fixedPages.systems, 'Navigation, communication, power: what belongs together.'],
+      ['Location plan', fixedPages.location, 'Plan and profile of the boat, and where on it everything is.'],
+      ['Photographs', fixedPages.photographs, 'What to see where, with numbers.'],
       ['Zones', fixedPages.zones, 'Stand in a place and see what is there.'],
       ['Equipment list', fixedPages.equipment, 'Every item, with its place, fuse, cables and settings.'],
       ['Identifiers', fixedPages.identifiers, 'MMSI, call sign, hull identification, beacons.'],

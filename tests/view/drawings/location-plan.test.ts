@@ -1,6 +1,6 @@
 /** The boat drawn to scale: places worked out by hand from the width of the drawing and its margins. */
 import { describe, expect, it } from 'vitest'
-import { hullPath } from '../../../src/view/drawings/location-side.js'
+import { hullPath, seen } from '../../../src/view/drawings/location-side.js'
 import { locationPlan, type LocationPlan, type PlanMark, type PlanZone } from '../../../src/view/drawings/location-plan.js'
 import { ticksBetween } from '../../../src/view/drawings/location-ruler.js'
 
@@ -64,6 +64,11 @@ describe('the profile', () => {
     expect(svg).toContain('>-1<')
   })
   it('is not part of the plan', () => expect(drawn({ zones: [boat] })).not.toContain('waterline'))
+})
+
+describe('what is seen', () => {
+  it('from above is how far forward and to port, from starboard how far forward and up', () =>
+    expect([seen('plan', [4, -1.2, 0.3]), seen('profile', [4, -1.2, 0.3])]).toEqual([[4, -1.2], [4, 0.3]]))
 })
 
 describe('a hull', () => {

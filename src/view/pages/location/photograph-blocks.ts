@@ -5,14 +5,20 @@ import { plainText } from '../../tables.js'
 import { joined, linkTo, muted } from '../../text.js'
 import type { Picture, Text } from '../../view-model.js'
 
-/** `meant`: the items that the page is about, the only ones listed and set off on the picture; null: all alike, on the photograph's own page. */
-export function pictureBlock(context: ViewContext, photograph: Photograph, meant: ReadonlySet<Tag> | null): Picture {
+/** For a page about something else. `meant`: the items that it is about, the only ones listed and set off on the picture; null: all alike. */
+export const pictureBlock = (context: ViewContext, photograph: Photograph, meant: ReadonlySet<Tag> | null): Picture =>
+  picture(context, photograph, meant, [linkTo(context.photographPage(photograph.file), photograph.caption)])
+
+/** For its own page, of which its caption is the title. */
+export const ownPicture = (context: ViewContext, photograph: Photograph): Picture => picture(context, photograph, null, aboutPhotograph(context, photograph))
+
+function picture(context: ViewContext, photograph: Photograph, meant: ReadonlySet<Tag> | null, captionText: Text): Picture {
   const { file, caption, callOuts } = photograph
   const numbered = callOuts.map((callOut, i) => ({ ...callOut, number: String(i + 1), name: plainText(context.named(callOut.itemTag)) }))
   return {
     is: 'picture',
     file,
-    caption: meant === null ? aboutPhotograph(context, photograph) : [linkTo(context.photographPage(file), caption)],
+    caption: captionText,
     alternative: numbered.length === 0 ? caption : `${caption}. Numbered points: ${numbered.map(({ number, name }) => `${number} ${name}`).join(', ')}.`,
     marks: numbered.map(({ number, name, itemTag, fromLeftPercent, fromTopPercent }) => ({
       number, name, to: context.addressOf(itemTag), fromLeft: `${fromLeftPercent}%`, fromTop: `${fromTopPercent}%`, meant: meant?.has(itemTag) ?? false,
@@ -24,7 +30,7 @@ export function pictureBlock(context: ViewContext, photograph: Photograph, meant
 /** The zone, and when and by whom it was taken. */
 function aboutPhotograph(context: ViewContext, { caption, zoneTag, date, by }: Photograph): Text {
   const taken = [date, by].filter(word => word !== null).join(', ')
-  return joined([[caption], ...(zoneTag === null ? [] : [context.named(zoneTag)]), ...(taken === '' ? [] : [[muted(taken)]])], '. ')
+  return zoneTag === null && taken === '' ? [caption] : joined([...(zoneTag === null ? [] : [context.named(zoneTag)]), ...(taken === '' ? [] : [[muted(taken)]])])
 }
 
 const calledOut = (context: ViewContext, { itemTag, words }: CallOut): Text => [...context.named(itemTag), ...(words === null ? [] : [`: ${words}`])]

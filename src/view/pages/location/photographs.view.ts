@@ -5,8 +5,8 @@ import type { ViewContext } from '../../context.js'
 import { fixedPages } from '../../site-map.js'
 import { tableOf } from '../../tables.js'
 import { counted, dash, joined, linkTo, orDash } from '../../text.js'
-import type { Page } from '../../view-model.js'
-import { pictureBlock } from './photograph-blocks.js'
+import type { Block, Page } from '../../view-model.js'
+import { ownPicture } from './photograph-blocks.js'
 
 export function photographPages(context: ViewContext): readonly Page[] {
   const { photographs } = context.vessel
@@ -42,5 +42,5 @@ const photographPage = (context: ViewContext, file: string, ofFile: readonly Pho
   lead: null,
   printed: null,
   trail: [{ text: 'Photographs', to: fixedPages.photographs }],
-  blocks: ofFile.map(photograph => pictureBlock(context, photograph, null)),
+  blocks: ofFile.flatMap((photograph, i): readonly Block[] => [...(i === 0 ? [] : [{ is: 'heading', text: photograph.caption, anchor: null } as const]), ownPicture(context, photograph)]),
 })

@@ -55,7 +55,7 @@ function zonePage(context: ViewContext, zone: Zone): Page {
       { label: 'Ignition protection', value: zone.ignitionProtection === null ? [notRecorded] : [zone.ignitionProtection ? 'required for equipment here' : 'not required'] },
     ],
   }
-  const plan = drawingOf(context, zone, tags, 'plan')
+  const drawings = (['plan', 'profile'] as const).map(view => drawingOf(context, zone, tags, view))
   const list = numberedList(context, zone, tags)
   const legend = circuitsHere.length === 0 ? null : legendTable(context, circuitsHere, { id: 'circuits', caption: 'Fuses and breakers here' })
   const kept = (blocks: readonly (Block | null)[]): readonly Block[] => blocks.filter(block => block !== null)
@@ -64,10 +64,10 @@ function zonePage(context: ViewContext, zone: Zone): Page {
     title: zone.name,
     kicker: `Zone ${zone.tag}`,
     lead: null,
-    printed: kept([facts, plan, list, legend]),
+    printed: kept([facts, ...drawings, list, legend]),
     trail: [{ text: 'Zones', to: fixedPages.zones }],
     blocks: kept([
-      facts, plan, drawingOf(context, zone, tags, 'profile'), list, legend,
+      facts, ...drawings, list, legend,
       ...vessel.photographs.filter(({ zoneTag }) => zoneTag === zone.tag).map(photograph => pictureBlock(context, photograph, null)),
       cablesTable(context, ending, { id: 'cables-ending', caption: 'Cables that end here' }),
       passing.length === 0 ? null : cablesTable(context, passing, { id: 'cables-passing', caption: 'Cables that pass through' }),
