@@ -97,9 +97,9 @@ describe('printed from the site', () => {
     root = path.join(folder, 'site/site')
   }, 60_000)
 
-  it.each(['', ...emergencyTasks])('the page emergency/%s is one sheet', async task => {
+  it.each(['distress-call', 'emergency', ...emergencyTasks.map(task => `emergency/${task}`)])('the page %s is one sheet', async key => {
     const page = await browser.newPage()
-    await page.goto(pathToFileURL(path.join(root, 'emergency', task, 'index.html')).href)
+    await page.goto(pathToFileURL(path.join(root, key, 'index.html')).href)
     const sheets = await sheetsOf(await page.pdf({ format: 'A4', margin: { top: '10mm', bottom: '10mm', left: '10mm', right: '10mm' } }))
     await page.close()
     expect(sheets).toHaveLength(1)

@@ -23,6 +23,7 @@ const domainTitles: Readonly<Record<string, string>> = {
   RSV: 'Reserve and switching modules',
   SER: 'Serial links',
   CFG: 'Configuration record',
+  EMG: 'Emergency pages',
   LOC: 'Location',
   MNT: 'Maintenance',
   COM: 'Commissioning',
