@@ -23,6 +23,7 @@ const domainTitles: Readonly<Record<string, string>> = {
   RSV: 'Reserve and switching modules',
   SER: 'Serial links',
   CFG: 'Configuration record',
+  LBL: 'Labels',
   COM: 'Commissioning',
   IDN: 'Identifiers',
   PLC: 'Placement',
