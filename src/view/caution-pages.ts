@@ -13,8 +13,8 @@ export function withCautions(context: ViewContext, pages: readonly Page[]): read
     const place = places.get(page.key) ?? placeOfFolder(page.key)
     if (place === null) return page
     const { blocks, printed } = page
-    // Who works by a task must have its caution before the eyes, on paper too; elsewhere the chapter on safety has it.
-    const onPaper = place.where.task === undefined ? cautionLine(context, place.where) : cautionBlocks(context, place.where, { inFull: 1 })
+    // Who works by a task must have its caution before the eyes, on paper too; elsewhere the chapter on safety has it, and a card has but one sheet.
+    const onPaper = place.where.task === undefined || page.oneSheet !== undefined ? cautionLine(context, place.where) : cautionBlocks(context, place.where, { inFull: 1 })
     return { ...page, blocks: putIn(blocks, place.at, cautionBlocks(context, place.where, place)), printed: putIn(printed ?? blocks, place.at, onPaper) }
   })
 }

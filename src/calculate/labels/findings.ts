@@ -12,7 +12,7 @@ export const lettersTooSmall: FindingKind<{ letterHeightMm: number }> = {
     const height = sayAgainst('letterHeightMm', evidence.letterHeightMm, limit!.value)
     return `${context?.['what']} ${subject.id}: the letters on its label are ${height.actual} high on ${context?.['size']}, limit at least ${height.limit}`
   },
-  remedy: ({ context }) => `${context?.['shorten']}, or give a larger size for "${context?.['use']}" under "label-sizes".`,
+  remedy: ({ context }) => `Give a larger size for "${context?.['use']}" under "label-sizes", or less text: ${context?.['shorten']}.`,
 }
 
 export const labelsOffSheet: FindingKind<{ reachMm: number }> = {

@@ -46,10 +46,10 @@ function labelOf(vessel: Vessel, words: LabelWords, sizes: readonly LabelSize[])
 }
 
 const subjectsOfUse: Readonly<Record<LabelUse, { readonly kind: string; readonly what: string; readonly shorten: string }>> = {
-  cables: { kind: 'cable', what: 'Cable', shorten: 'Give a shorter text under "label-from" and "label-to", shorten the tags of its ends' },
-  ways: { kind: 'circuit', what: 'Circuit', shorten: 'Give it a shorter name' },
-  equipment: { kind: 'equipment', what: 'Item', shorten: 'Give it a shorter name' },
-  danger: { kind: 'equipment', what: 'Danger label of', shorten: 'Give shorter names to what it lists' },
+  cables: { kind: 'cable', what: 'Cable', shorten: '"label-from" and "label-to", or the terminals at its ends' },
+  ways: { kind: 'circuit', what: 'Circuit', shorten: 'its name' },
+  equipment: { kind: 'equipment', what: 'Item', shorten: 'its name' },
+  danger: { kind: 'equipment', what: 'Danger label of', shorten: 'the names that it lists' },
 }
 
 function tooSmall({ use, aboutTag, end, sizeKey, comparison }: Label): Finding {

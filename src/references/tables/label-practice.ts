@@ -1,5 +1,5 @@
 /** What labels are read from, and what is usual on them. */
-import { type Citation, commonPractice } from '../bibliography.js'
+import type { Citation } from '../bibliography.js'
 
 /** From where a label is read, and how many times the height of its letters that may be. */
 export interface Reading { readonly readingDistanceMm: number; readonly distanceFactor: number; readonly citation: Citation }
@@ -33,4 +33,8 @@ export const largestCodeMm = 25
 /** A code of 29 modules (42 letters at level M) with its quiet zone, at the least module. */
 export const leastCodeMm = (29 + 2 * quietZoneModuleCount) * leastModuleMm
 
-export const labelCitations = { bothEnds: { source: 'iec-62491', place: 'each end of a cable carries the cable’s own designation' }, unique: commonPractice('no two cables with one label') } as const satisfies Record<string, Citation>
+/** By what a label is as it is. */
+export const labelCitations = {
+  bothEnds: { source: 'iec-62491', place: 'each end of a cable carries the cable’s own designation' },
+  code: { source: 'iso-18004', place: 'error correction M, quiet zone of four modules' },
+} as const satisfies Record<string, Citation>

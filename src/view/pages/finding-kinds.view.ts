@@ -26,6 +26,7 @@ const domainTitles: Readonly<Record<string, string>> = {
   EMG: 'Emergency pages',
   LOC: 'Location',
   MNT: 'Maintenance',
+  LBL: 'Labels',
   COM: 'Commissioning',
   IDN: 'Identifiers',
   PLC: 'Placement',

@@ -2,7 +2,8 @@
 import { isThere } from '../../../model/lookup.js'
 import type { Label } from '../../../model/results/labels.js'
 import type { LabelSize } from '../../../model/vessel.js'
-import { leastWarnedDistanceM } from '../../../references/tables/label-practice.js'
+import { cite } from '../../../references/bibliography.js'
+import { labelCitations, leastWarnedDistanceM } from '../../../references/tables/label-practice.js'
 import { say, sayBoth } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
 import { findingCards } from '../../finding-cards.js'
@@ -45,7 +46,7 @@ function sheetTable(context: ViewContext, runs: readonly LabelRun[]): Table {
       { title: 'Smallest letters', width: 'number', cell: ({ labels }) => [say('letterHeightMm', Math.min(...labels.map(({ comparison }) => comparison.value)), context.vessel)] },
       { title: 'To print', width: 'text', cell: ({ file, use }) => [{ is: 'pack file', text: 'Sheets', file }, lineBreak, { is: 'pack file', text: 'Table for a label printer', file: labelListFile(use) }] },
     ],
-    note: ['Letters: height of capitals. A table holds all labels of its kind, whatever their size, in UTF-8.'],
+    note: ['Letters: height of capitals. A table holds all labels of its kind, whatever their size, in UTF-8. ', `Cables: ${cite(labelCitations.bothEnds)}.`],
   })
 }
 
@@ -98,7 +99,7 @@ function codeBlocks(context: ViewContext, runs: readonly LabelRun[]): readonly B
   const without = labels.length - coded
   return [
     { is: 'heading', text: 'Codes on equipment', anchor: 'codes' },
-    { is: 'paragraph', text: [`${counted(coded, 'label')} of equipment carry a code for a camera. `, ...leads, ...(without === 0 ? [] : [` ${counted(without, 'label')} carry none: it would be too small to be read.`])] },
+    { is: 'paragraph', text: [`${counted(coded, 'label')} of equipment carry a code for a camera. `, ...leads, ...(without === 0 ? [] : [` ${counted(without, 'label')} carry none: it would be too small to be read.`]), ` Source: ${cite(labelCitations.code)}.`] },
   ]
 }
 
