@@ -6,7 +6,7 @@ import type { ViewContext } from '../../context.js'
 import { fixedPages } from '../../site-map.js'
 import { strong } from '../../text.js'
 import type { Block, Page, PageKey, ReachEntry } from '../../view-model.js'
-import { procedureBlocks, proceduresFor } from '../../weave/procedure-blocks.js'
+import { procedureBlocks, procedureFor } from '../../weave/procedure-blocks.js'
 import { weave } from '../../weave/weave.js'
 import { locationDrawing, photographBlocks } from '../location/location-blocks.js'
 import { distressLink, hasDistressCard } from '../record/distress-card.view.js'
@@ -44,10 +44,10 @@ function indexPage(context: ViewContext): Page {
 /** The yard's own procedure takes the place of the steps; where things are stays. */
 function sheet(context: ViewContext, task: EmergencyTask, { title, lead, markdown }: TaskText): Page {
   const { steps, places } = parts(task, markdown)
-  const own = proceduresFor(context, task)
+  const own = procedureFor(context, task)
   const reached = weave(context, places)
   const tags = tagsReached(context, reached)
-  const inHand: readonly Block[] = [...(own.length === 0 ? weave(context, steps) : procedureBlocks(own)), ...reached, ...locationDrawing(context, tags, { id: 'plan', caption: 'Where they are' }), ...accessBlock(context, reached)]
+  const inHand: readonly Block[] = [...(own === null ? weave(context, steps) : procedureBlocks(own)), ...reached, ...locationDrawing(context, tags, { id: 'plan', caption: 'Where they are' }), ...accessBlock(context, reached)]
   return {
     key: emergencyKey(task),
     title,
