@@ -71,7 +71,7 @@ describe('site in a browser', () => {
   })
   afterAll(() => browser.close())
 
-  const tour = ['index.html', 'find/index.html', 'safety/index.html', 'electrical/index.html', 'circuits/index.html', 'circuits/a5.3/index.html', 'panels/a1/index.html',
+  const tour = ['index.html', 'emergency/index.html', 'emergency/fire/index.html', 'emergency/isolate/index.html', 'emergency/flooding/index.html', 'location/index.html', 'owner/orientation/index.html', 'operating/index.html', 'maintenance/index.html', 'labels/index.html', 'completeness/index.html', 'readiness/index.html', 'photographs/index.html', 'find/index.html', 'safety/index.html', 'electrical/index.html', 'circuits/index.html', 'circuits/a5.3/index.html', 'panels/a1/index.html',
     'panels/a3/index.html', 'equipment/g13/index.html', 'equipment/p1/index.html', 'cables/index.html', 'cables/w41/index.html', 'cables/w101/index.html', 'wireways/ww23/index.html', 'networks/lan1/index.html', 'networks/can1/index.html', 'zones/wheelhouse/index.html', 'workshop/index.html', 'workshop/wires-wheelhouse/index.html', 'workshop/bill/index.html', 'workshop/legends/index.html', 'workshop/test-sheets/index.html', 'methods/index.html', 'basis/index.html', 'spare-capacity/index.html']
 
   it.each([360, 1280])('at %i px asks only for files, throws nothing and never pushes the page sideways', async width => {

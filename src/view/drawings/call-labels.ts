@@ -14,8 +14,12 @@ export const labelWidth = (text: string): number => text.length * 6.6 + 9
 /** In as many rows as it takes, side by side, each label as near its thing as there is room. */
 export function labelRows<T>(things: readonly T[], rows: LabelRows<T>): readonly (readonly Called<T>[])[] {
   const sorted = things.toSorted((a, b) => rows.wantedX(a) - rows.wantedX(b))
-  const rowCount = Math.ceil(sorted.reduce((sum, thing) => sum + labelWidth(rows.textOf(thing)), 0) / rows.width)
-  return Array.from({ length: rowCount }, (_, row) => spread(sorted.filter((_thing, i) => i % rowCount === row), rows))
+  const widthOf = (row: readonly T[]): number => row.reduce((sum, thing) => sum + labelWidth(rows.textOf(thing)), 0)
+  const dealt = (rowCount: number): readonly (readonly T[])[] => Array.from({ length: rowCount }, (_, row) => sorted.filter((_thing, i) => i % rowCount === row))
+  let rowCount = Math.ceil(widthOf(sorted) / rows.width)
+  // Dealt out in turn, long names may come to lie in one row.
+  while (rowCount < sorted.length && dealt(rowCount).some(row => widthOf(row) > rows.width)) rowCount += 1
+  return dealt(rowCount).map(row => spread(row, rows))
 }
 
 /** From left to right, pushed apart where they would touch, then back from the right edge. */

@@ -1,9 +1,10 @@
 /** What `{{ if: … }}` of general text may ask for: a kind that is on board, or one of the facts below. Any of several will do. */
 import type { ViewContext } from '../context.js'
+import { hasDistressCard } from '../pages/record/distress-card.view.js'
 import { itemsOfKinds, titleOfKind } from './kinds.js'
 
 const facts: Readonly<Record<string, (context: ViewContext) => boolean>> = {
-  'distress card': ({ vessel }) => vessel.equipment.some(({ kind, status }) => status !== 'removed' && (kind === 'vhf transceiver' || kind === 'safety beacon')),
+  'distress card': hasDistressCard,
   'link between banks': ({ results }) => results.emergency.links.length > 0,
   'two engines': context => itemsOfKinds(context, ['engine']).length > 1,
   'two engine levers': context => itemsOfKinds(context, ['engine control']).length > 1,

@@ -118,6 +118,7 @@ describe('the yard’s own procedure', () => {
   const page = pagesOf({ ...sample, procedures: [own] }).get('fire')!
   it('takes the place of the steps, and the places stay', () => {
     expect(page.blocks[0]).toEqual({ is: 'markdown', source: '1. Ring the bell.' })
+    expect(wordsOn(page)).toContain('Procedure of the yard: Fire drill.')
     expect(wordsOn(page)).not.toContain('MAYDAY')
     expect(tagsIn(page)).toEqual(tagsIn(samplePages.get('fire')!))
   })

@@ -1,6 +1,7 @@
 /** The owner's part: which pages a boat has, what is woven into them, and the yard's procedures in their places. */
 import { describe, expect, it } from 'vitest'
 import type { Procedure, Vessel } from '../../../src/model/vessel.js'
+import { withCautions } from '../../../src/view/caution-pages.js'
 import { ownerPages } from '../../../src/view/pages/owner/owner.view.js'
 import { markdownWithTags, proceduresAbout } from '../../../src/view/pages/owner/procedures.js'
 import { operatingPages } from '../../../src/view/pages/owner/operating.view.js'
@@ -36,7 +37,8 @@ describe('pages', () => {
   it('show cautions of a task at its top', () => {
     const context = contextOf(aVessel())
     const caution = { ...context.content.cautions[0]!, title: 'Mind the step', tasks: ['start-up'] as const }
-    const page = ownerPages({ ...context, content: { ...context.content, cautions: [caution] } }).find(({ key }) => key === 'owner/start-up')
+    const warned = { ...context, content: { ...context.content, cautions: [caution] } }
+    const page = withCautions(warned, ownerPages(warned)).find(({ key }) => key === 'owner/start-up')
     expect(page!.blocks[0]).toMatchObject({ is: 'callout', title: 'Mind the step' })
   })
 
@@ -123,10 +125,10 @@ describe('a boat with isolators', () => {
   const tableOfBlocks = (blocks: readonly Block[]): Table => blocks.find((block): block is Table => block.is === 'table')!
 
   it('turns them on from the one that most hangs on, off the other way round, and leaves a link open', () => {
-    const order = (way: string) => cellsOf(tableOfBlocks(weave(context, `{{ isolators: ${way} }}`))).map(([isolator]) => isolator)
+    const order = (way: string) => cellsOf(tableOfBlocks(weave(context, `{{ isolators-in-order: ${way} }}`))).map(([isolator]) => isolator)
     expect(order('on')).toEqual(['1. Q1 House', '2. Q2 Starting', 'leave open: Q3 Link'])
     expect(order('off')).toEqual(['1. Q2 Starting', '2. Q1 House', 'leave open: Q3 Link'])
-    expect(() => weave(context, '{{ isolators: sideways }}')).toThrow(/"on" or "off"/)
+    expect(() => weave(context, '{{ isolators-in-order: sideways }}')).toThrow(/"on" or "off"/)
   })
 
   it('names what stays on without them, and nothing else', () => {

@@ -55,6 +55,9 @@ describe('conditions', () => {
     expect(sourceOf(text, boat({ equipment: [] }))).toBe('a\nc\nd')
     expect(sourceOf(text, boat({ equipment: [{ ...seacock, status: 'removed' }] }))).toBe('a\nc\nd')
   })
+  it('hold back tables and lists as well', () => {
+    expect(sourceOf('{{ if: liferaft }}\n{{ where: seacock }}\n{{ else }}\nnone\n{{ end }}')).toBe('none')
+  })
   it('hold for any of several', () => expect(sourceOf('{{ if: liferaft, seacock }}\nyes\n{{ end }}')).toBe('yes'))
 
   it('stand within one another: the inner holds only where the outer does', () => {
@@ -69,7 +72,7 @@ describe('conditions', () => {
   })
 
   it('keep the numbers of a list going', () => {
-    expect(sourceOf('1. One\n{{ if: liferaft }}\n2. Two\n{{ end }}\n3. Three')).toBe('1. One\n3. Three')
+    expect(sourceOf('1. One\n{{ if: liferaft }}\n2. Two\n{{ end }}\n3. Three')).toBe('1. One\n2. Three')
   })
 })
 
