@@ -21,7 +21,7 @@ export async function contentPassages(): Promise<readonly Passage[]> {
     ...content.operating.flatMap(text => of('operating/', text.key, text)),
     ...[...content.systems].flatMap(([key, page]) => of('systems/', key, page)),
     ...content.faultTrees.flatMap(tree => of('fault-trees/', tree.key, tree)),
-    ...content.maintenanceTasks.flatMap(task => Object.values(task).filter(value => typeof value === 'string').map(text => ({ where: 'content/maintenance', text }))),
+    ...content.maintenanceTasks.flatMap(task => [task.title, ...task.how, task.inOrder ?? ''].filter(text => text !== '').map(text => ({ where: 'content/maintenance', text }))),
   ]
 }
 

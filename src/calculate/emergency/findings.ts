@@ -7,7 +7,7 @@ const retired = null
 type Context = Readonly<Record<string, string>> | undefined
 
 const missing = (context: Context, name: string, weight: string): string =>
-  `Vessel ${name}: no ${context?.['words']} is recorded, which is ${weight}${context?.['because'] === '' ? '' : ` because of ${context?.['because']}`}; source: ${context?.['source']}`
+  `Vessel ${name}: not recorded and ${weight}${context?.['because'] === '' ? '' : ` because of ${context?.['because']}`}: ${context?.['words']}; source: ${context?.['source']}`
 const remedy = (context: Context): string =>
   `Record it with its zone and place, or enter under absences why there is none; it is looked for on these emergency pages: ${context?.['pages']}.`
 

@@ -36,7 +36,7 @@ describe('pages', () => {
 
   it('show cautions of a task at its top', () => {
     const context = contextOf(aVessel())
-    const caution = { ...context.content.cautions[0]!, title: 'Mind the step', tasks: ['start-up'] as const }
+    const caution = { ...context.content.cautions[0]!, title: 'Mind the step', tasks: ['start-up'] as const, equipmentKinds: [], systems: [], needs: [] }
     const warned = { ...context, content: { ...context.content, cautions: [caution] } }
     const page = withCautions(warned, ownerPages(warned)).find(({ key }) => key === 'owner/start-up')
     expect(page!.blocks[0]).toMatchObject({ is: 'callout', title: 'Mind the step' })

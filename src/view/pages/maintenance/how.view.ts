@@ -27,7 +27,7 @@ const howTable = (context: ViewContext, group: string, jobs: readonly Job[], i: 
   caption: group,
   empty: '',
   columns: [
-    { title: 'What', width: 'text', cell: ({ task, items }) => [strong(task.title), lineBreak, ...tagsText(context, items.map(({ itemTag }) => itemTag)), lineBreak, muted(task.key)] },
+    { title: 'What', width: 'text', cell: ({ task, items }) => [strong(task.title), lineBreak, ...tagsText(context, items.map(({ itemTag }) => itemTag)), lineBreak, { is: 'tag', text: task.key }] },
     { title: 'How', width: 'text', cell: ({ task }) => howText(task) },
     { title: 'In order when', width: 'text', cell: ({ task }) => orDash(task.inOrder) },
     { title: 'Every, by whom, asked by', width: 'short', cell: ({ task }) => [intervalText(task), lineBreak, task.by, lineBreak, muted([task.source, task.origin === 'general' ? null : task.reason].filter(each => each !== null).join('; '))] },
@@ -44,7 +44,7 @@ function printedHow(groups: ReadonlyMap<string, readonly Job[]>): Table {
     caption: 'Task by task',
     empty: '',
     columns: [
-      { title: 'What', width: 'short', cell: line => (typeof line === 'string' ? [strong(line)] : [strong(line.title), lineBreak, muted(line.key)]) },
+      { title: 'What', width: 'short', cell: line => (typeof line === 'string' ? [strong(line)] : [strong(line.title), lineBreak, { is: 'tag', text: line.key }]) },
       { title: 'How, and in order when', width: 'text', cell: line => (typeof line === 'string' ? [] : [...howText(line), ...(line.inOrder === null ? [] : [' ', muted('In order when:'), ` ${line.inOrder}`])]) },
       { title: 'Every, by, asked by', width: 'short', cell: line => (typeof line === 'string' ? [] : [`${intervalText(line)}, ${line.by}`, ...(line.source === null ? [] : [lineBreak, muted(line.source)])]) },
     ],
