@@ -10,14 +10,14 @@ import { fixedPages } from '../site-map.js'
 import { byTag, tableOf } from '../tables.js'
 import { counted, dash, joined, muted, orDash, orNotRecorded } from '../text.js'
 import type { Block, Diagram, Page, Table, Text } from '../view-model.js'
-import { cableCell, protectionText } from './circuit-parts.js'
+import { cableCell, protectionText } from './circuits/circuit-parts.js'
 import { cablesTable } from './cables.view.js'
-import { deadBlocks, lossBlocks } from './fault-blocks.js'
+import { deadBlocks, lossBlocks } from './fault-tracing/fault-blocks.js'
 import { photographBlocks, whereItIs } from './location/location-blocks.js'
 import { upkeepBlocks } from './maintenance/upkeep.js'
 import { operatingBlocks } from './owner/operating.view.js'
 import { markdownWithTags, proceduresAbout } from './owner/procedures.js'
-import { chainText, makerAndModel, placeText } from './equipment.view.js'
+import { chainText, makerAndModel, placeText } from './equipment/equipment.view.js'
 
 export function panelPages(context: ViewContext, diagrams: ReadonlyMap<string | null, readonly Diagram[]>): readonly Page[] {
   const panels = context.vessel.panels.toSorted(byTag)

@@ -1,7 +1,7 @@
 /** The owner's part: which pages a boat has, what is woven into them, and the yard's procedures in their places. */
 import { describe, expect, it } from 'vitest'
 import type { Procedure, Vessel } from '../../../src/model/vessel.js'
-import { withCautions } from '../../../src/view/caution-pages.js'
+import { withCautions } from '../../../src/view/cautions/caution-pages.js'
 import { ownerPages } from '../../../src/view/pages/owner/owner.view.js'
 import { markdownWithTags, proceduresAbout } from '../../../src/view/pages/owner/procedures.js'
 import { operatingPages } from '../../../src/view/pages/owner/operating.view.js'

@@ -9,10 +9,10 @@ import { fixedPages } from '../../site-map.js'
 import { byTag, tableOf } from '../../tables.js'
 import { counted, dash, joined, muted, notRecorded, orDash, orNotRecorded, verdict } from '../../text.js'
 import type { Block, Facts, Page, Table, Text } from '../../view-model.js'
-import { protectionText } from '../circuit-parts.js'
-import { effectNames, thingPlace } from '../fault-words.js'
+import { protectionText } from '../circuits/circuit-parts.js'
+import { effectNames, thingPlace } from '../fault-tracing/fault-words.js'
 import { networkSupply } from './network-parts.js'
-import { foundBlocks } from '../found-blocks.js'
+import { foundBlocks } from '../findings/found-blocks.js'
 
 export function outsideLinkPages(context: ViewContext): readonly Page[] {
   const { wirelessNetworks, outsideLinks } = context.vessel

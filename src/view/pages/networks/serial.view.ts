@@ -11,7 +11,7 @@ import { byTag, tableOf } from '../../tables.js'
 import { dash, joined, muted, notRecorded, orDash, strong, verdict } from '../../text.js'
 import type { Block, Facts, Page, Schedule, Table, Text } from '../../view-model.js'
 import { workingOf } from '../../working.js'
-import { deadBlocks, lossBlocks } from '../fault-blocks.js'
+import { deadBlocks, lossBlocks } from '../fault-tracing/fault-blocks.js'
 import { proceduresAbout } from '../owner/procedures.js'
 import { networkTrail } from './network-parts.js'
 

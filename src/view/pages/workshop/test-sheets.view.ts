@@ -1,12 +1,12 @@
 /** Test and trial sheets for what has not been read yet, with what must be read first. */
 import type { EquipmentKindKey } from '../../../references/equipment-kinds.js'
-import { cautionBlocks } from '../../cautions.js'
+import { cautionBlocks } from '../../cautions/cautions.js'
 import type { ViewContext } from '../../context.js'
 import { fixedPages } from '../../site-map.js'
 import type { Block, Page, PageKey, Table } from '../../view-model.js'
-import { forPen } from '../commissioning-sheet-parts.js'
-import { testSheets } from '../commissioning-sheets.js'
-import { trialSheets } from '../commissioning-trials.js'
+import { forPen } from '../commissioning/commissioning-sheet-parts.js'
+import { testSheets } from '../commissioning/commissioning-sheets.js'
+import { trialSheets } from '../commissioning/commissioning-trials.js'
 
 export const testSheetsKey: PageKey = `${fixedPages.workshop}/test-sheets`
 

@@ -1,0 +1,30 @@
+/** What has supply although every battery isolator is open. */
+import { isThere } from '../../../model/lookup.js'
+import type { SupplyLine } from '../../../model/results/dependency.js'
+import type { ViewContext } from '../../context.js'
+import { circuitPlace, protectionText } from '../../pages/circuits/circuit-parts.js'
+import { byTag, tableOf } from '../../tables.js'
+import type { Block } from '../../view-model.js'
+
+export function alwaysOnTable(context: ViewContext): readonly Block[] {
+  const { results, lookup } = context
+  const isIsolator = (tag: string): boolean => lookup.equipment.get(tag)?.kind === 'battery isolator'
+  const isLive = ({ open, steps }: SupplyLine): boolean => !open && steps.at(-1)?.what === 'battery' && !steps.some(({ tag }) => isIsolator(tag))
+  const rows = [...lookup.items.values()].filter(isThere).toSorted(byTag).flatMap(item => {
+    // Panels and busbars are only the way to what uses the current.
+    if (!lookup.equipment.has(item.tag)) return []
+    const live = results.dependency.traces.get(item.tag)?.supplies.find(isLive)
+    const circuit = lookup.circuits.get(live?.circuitTag ?? '')
+    return circuit === undefined ? [] : [{ item, circuit }]
+  })
+  return [tableOf(rows, {
+    id: 'always-on',
+    caption: 'Stays on with every battery isolator open',
+    empty: 'Nothing that is recorded: with every battery isolator open she is dead.',
+    columns: [
+      { title: 'What', width: 'text', cell: ({ item }) => context.named(item.tag) },
+      { title: 'Fuse or breaker', width: 'short', cell: ({ circuit }) => [context.tag(circuit.tag), ` ${protectionText(circuit)}`] },
+      { title: 'Where that is', width: 'text', cell: ({ circuit }) => circuitPlace(context, circuit) },
+    ],
+  })]
+}
