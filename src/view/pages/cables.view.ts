@@ -6,14 +6,14 @@ import { say, sayBoth, saySizeBoth } from '../../units/format.js'
 import type { ViewContext } from '../context.js'
 import { lossBlocks } from './fault-tracing/fault-blocks.js'
 import { markdownWithTags, proceduresAbout } from './owner/procedures.js'
-import { findingCards } from '../finding-cards.js'
-import { sayOrDash } from '../say.js'
+import { findingCards } from '../parts/finding-cards.js'
+import { sayOrDash } from '../parts/say.js'
 import { anchorOf, fixedPages } from '../site-map.js'
 import { byTag, tableOf } from '../tables.js'
 import { counted, dash, joined, muted, notRecorded, orDash, orNotRecorded, pageNumber } from '../text.js'
 import type { Block, Page, Table, Text } from '../view-model.js'
-import { workingOf } from '../working.js'
-import { comparisonText } from '../assessment.js'
+import { workingOf } from '../parts/working.js'
+import { comparisonText } from '../parts/assessment.js'
 
 /** The end as a link, with the item's name. */
 export const endNamed = (context: ViewContext, end: CableEnd): Text => [

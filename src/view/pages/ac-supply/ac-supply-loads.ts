@@ -2,12 +2,12 @@
 import { type AcSource, clockTime, type LoadSum, type ModeLoad } from '../../../model/results/ac-supply.js'
 import { slug } from '../../../model/address.js'
 import { say, sayForWorking } from '../../../units/format.js'
-import { comparisonText, marginText } from '../../assessment.js'
+import { comparisonText, marginText } from '../../parts/assessment.js'
 import type { ViewContext } from '../../context.js'
 import { byTag, tableOf } from '../../tables.js'
 import { counted, dash, muted } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
-import { methodOf, workingOf } from '../../working.js'
+import { methodOf, workingOf } from '../../parts/working.js'
 import { modeName } from '../energy/energy-modes.view.js'
 
 export const loadBlocks = (context: ViewContext): readonly Block[] => [

@@ -4,13 +4,13 @@ import { type AcRules, acRules, sayResidualCurrent } from '../../../references/b
 import { cite, type Citation } from '../../../references/bibliography.js'
 import { say } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
-import { sayOrDash } from '../../say.js'
+import { sayOrDash } from '../../parts/say.js'
 import { byTag, tableOf } from '../../tables.js'
 import { notRecorded } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
-import { methodOf } from '../../working.js'
+import { methodOf } from '../../parts/working.js'
 import { stateText } from './ac-supply-state.js'
-import { protectionText } from '../circuits/circuit-parts.js'
+import { protectionText } from '../../parts/circuit-parts.js'
 
 export function protectionBlocks(context: ViewContext): readonly Block[] {
   const sources = context.results.acSupply.sources.toSorted(byTag)

@@ -3,7 +3,7 @@ import { type CircuitFeed, designCurrentA, type LoadDrop } from '../../../model/
 import type { Circuit } from '../../../model/vessel.js'
 import { cite } from '../../../references/bibliography.js'
 import { say, sayForWorking } from '../../../units/format.js'
-import { type CircuitAssessment, comparisonText } from '../../assessment.js'
+import { type CircuitAssessment, comparisonText } from '../../parts/assessment.js'
 import type { ViewContext } from '../../context.js'
 import { dash, joined, muted } from '../../text.js'
 import type { Block, Row, Table, Text } from '../../view-model.js'

@@ -5,14 +5,14 @@ import type { Circuit, Tag } from '../../../model/vessel.js'
 import { cite } from '../../../references/bibliography.js'
 import { type EquipmentKindKey, equipmentKinds } from '../../../references/equipment-kinds.js'
 import { say, sayForWorking } from '../../../units/format.js'
-import { type CircuitAssessment, circuitVerdict, comparisonText, verdictMark } from '../../assessment.js'
+import { type CircuitAssessment, circuitVerdict, comparisonText, verdictMark } from '../../parts/assessment.js'
 import type { ViewContext } from '../../context.js'
-import { sayOrDash } from '../../say.js'
+import { sayOrDash } from '../../parts/say.js'
 import { tableOf } from '../../tables.js'
 import { dash, joined, muted, orDash } from '../../text.js'
 import type { Block, Facts, Paragraph, Table, Text, Working } from '../../view-model.js'
-import { methodOf, workingOf } from '../../working.js'
-import { cableCell, circuitPlace, protectionText } from './circuit-parts.js'
+import { methodOf, workingOf } from '../../parts/working.js'
+import { cableCell, circuitPlace, protectionText } from '../../parts/circuit-parts.js'
 
 export function circuitFacts(context: ViewContext, circuit: Circuit, assessment: CircuitAssessment, { onPaper = false } = {}): Facts {
   // Chargers, alternators and the like put current into the circuit that lists them.

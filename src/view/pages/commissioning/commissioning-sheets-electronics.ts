@@ -7,7 +7,7 @@ import type { ViewContext } from '../../context.js'
 import { fixedPages } from '../../site-map.js'
 import { dash, joined, lineBreak, linkTo, muted } from '../../text.js'
 import type { Inline, Table, Text } from '../../view-model.js'
-import { methodOf } from '../../working.js'
+import { methodOf } from '../../parts/working.js'
 import { alreadyRead, box, forPen, signed } from './commissioning-sheet-parts.js'
 
 // --- buses -----------------------------------------------------------------------------------------------------------

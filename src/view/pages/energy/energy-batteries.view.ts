@@ -8,7 +8,7 @@ import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
 import { dash, lineBreak, muted, notRecorded } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 import { modeName } from './energy-modes.view.js'
 
 const sourced = (name: string, value: Sourced | null): Text => (value === null ? [notRecorded] : [`${sayForWorking(name, value.value, 'result')} `, muted(value.from)])

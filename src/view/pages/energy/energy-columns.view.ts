@@ -3,13 +3,13 @@ import type { ColumnItem, ColumnLoad } from '../../../model/results/energy.js'
 import { cite } from '../../../references/bibliography.js'
 import { loadColumnCitation } from '../../../references/tables/load-columns.js'
 import { sayForWorking } from '../../../units/format.js'
-import { comparisonText } from '../../assessment.js'
+import { comparisonText } from '../../parts/assessment.js'
 import type { ViewContext } from '../../context.js'
-import { sayOrDash } from '../../say.js'
+import { sayOrDash } from '../../parts/say.js'
 import { tableOf } from '../../tables.js'
 import { dash, joined, lineBreak, muted } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 export function columnSummary(context: ViewContext): Table {
   const input = ({ total }: ColumnLoad, name: 'columnASumA' | 'columnBSumA' | 'columnBLargestA'): Text => (total.status === 'computed' ? [sayForWorking(name, total.input[name], 'result')] : dash)

@@ -9,7 +9,7 @@ import { chargePlot } from '../../drawings/charge-plot.js'
 import { tableOf } from '../../tables.js'
 import { counted, dash, joined, lineBreak, muted, verdict } from '../../text.js'
 import type { Block, Inline, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 export const modeName = ({ vessel }: ViewContext, modeTag: Tag): string => modeOf(vessel.operatingModes, modeTag)?.name ?? modeTag
 const modeOf = (modes: readonly OperatingMode[], modeTag: Tag): OperatingMode | undefined => modes.find(({ tag }) => tag === modeTag)

@@ -1,7 +1,7 @@
 /** Load analysis and energy: each operating mode hour by hour, the column method, the batteries, and what follows for their sizes. */
 import type { EnergyGap } from '../../../model/results/energy.js'
 import type { ViewContext } from '../../context.js'
-import { findingCards } from '../../finding-cards.js'
+import { findingCards } from '../../parts/finding-cards.js'
 import { fixedPages } from '../../site-map.js'
 import { tableOf } from '../../tables.js'
 import { dash } from '../../text.js'

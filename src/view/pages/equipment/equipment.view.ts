@@ -1,19 +1,19 @@
 /** A page for each thing with a tag and a place: what it is, where, on which circuit, behind which fuse, on which cables. */
 import type { Item } from '../../../model/lookup.js'
 import type { Battery, Busbar, Circuit, Equipment, Tag } from '../../../model/vessel.js'
-import { equipmentKinds } from '../../../references/equipment-kinds.js'
 import { say, sayBoth } from '../../../units/format.js'
-import { assessCircuit, circuitVerdict, verdictMark } from '../../assessment.js'
+import { assessCircuit, circuitVerdict, verdictMark } from '../../parts/assessment.js'
 import { cablesTable } from '../cables.view.js'
 import { legendTable } from '../circuits/circuits.view.js'
-import { circuitPlace, protectionText } from '../circuits/circuit-parts.js'
+import { circuitPlace, protectionText } from '../../parts/circuit-parts.js'
+import { kindTitle, makerAndModel, placeText } from '../../parts/item-parts.js'
 import type { ViewContext } from '../../context.js'
 import { placementFacts } from '../placement/item-facts.js'
 import { networkSupply } from '../networks/network-parts.js'
 import { radioFacts } from '../radio/item-facts.js'
 import { batteryFacts, networkPowerFacts, sourceFacts } from './source-facts.js'
 import { deadBlocks, lossBlocks } from '../fault-tracing/fault-blocks.js'
-import { findingCards } from '../../finding-cards.js'
+import { findingCards } from '../../parts/finding-cards.js'
 import { cautionBlocks, cautionKindsOf } from '../../cautions/cautions.js'
 import { fixedPages } from '../../site-map.js'
 import { photographBlocks, whereItIs } from '../location/location-blocks.js'
@@ -25,8 +25,6 @@ import { restoreBlocks } from '../record/configuration.view.js'
 import { byTag, compareTags, tableOf } from '../../tables.js'
 import { counted, dash, joined, muted, notRecorded, orDash } from '../../text.js'
 import type { Block, Facts, Page, Table, Text } from '../../view-model.js'
-
-export const kindTitle = (kind: string): string => equipmentKinds[kind as keyof typeof equipmentKinds]?.title ?? kind
 
 export function equipmentPages(context: ViewContext): readonly Page[] {
   const { equipment, batteries, busbars } = context.vessel
@@ -60,10 +58,6 @@ export function equipmentTable(context: ViewContext, items: readonly Item[], id:
     ],
   })
 }
-
-/** A model that is called after its maker is not said twice. */
-export const makerAndModel = ({ maker, model }: Item): string | null =>
-  [maker !== null && model?.startsWith(maker) ? null : maker, model].filter(word => word !== null).join(' ') || null
 
 function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar): Page {
   const { lookup } = context
@@ -169,18 +163,6 @@ export function currentText(item: Equipment): string | null {
     item.powerW === null ? null : say('powerW', item.powerW),
   ].filter(part => part !== null)
   return parts.length === 0 ? null : parts.join(', ')
-}
-
-/** Zone, words, and how to get at it. */
-export function placeText(context: ViewContext, item: Item, { withAccess = true } = {}): Text {
-  const { lookup } = context
-  if (item.zoneTag === null) return item.location === null ? [notRecorded] : [item.location]
-  const access = lookup.zones.get(item.zoneTag)?.access ?? null
-  return [
-    ...context.named(item.zoneTag),
-    ...(item.location === null ? [] : [`: ${item.location}`]),
-    ...(access === null || !withAccess ? [] : [' ', muted(`(access: ${access})`)]),
-  ]
 }
 
 function supplyTable(context: ViewContext, circuits: readonly Circuit[]): Table {

@@ -6,7 +6,7 @@ import type { ViewContext } from '../../context.js'
 import { byTag, compareTags, tableOf } from '../../tables.js'
 import { dash, muted, notRecorded } from '../../text.js'
 import type { Table, Text } from '../../view-model.js'
-import { protectionText } from '../circuits/circuit-parts.js'
+import { protectionText } from '../../parts/circuit-parts.js'
 import { lossLine, thingPlace } from './fault-words.js'
 
 const lossText = (context: ViewContext, tag: Tag): Text => lossLine(context, context.results.dependency.losses.get(tag) ?? [])

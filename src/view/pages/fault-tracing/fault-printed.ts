@@ -7,7 +7,7 @@ import type { ViewContext } from '../../context.js'
 import { byTag, compareTags, tableOf } from '../../tables.js'
 import { dash, muted, strong } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
-import { protectionText } from '../circuits/circuit-parts.js'
+import { protectionText } from '../../parts/circuit-parts.js'
 import { labelInline } from './fault-steps.js'
 import { thingPlace } from './fault-words.js'
 

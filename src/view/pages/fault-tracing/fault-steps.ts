@@ -11,7 +11,7 @@ import type { ViewContext } from '../../context.js'
 import { joined, muted, strong } from '../../text.js'
 import type { Block, Step, Steps, Text } from '../../view-model.js'
 import { labelText } from '../../../model/cable-label.js'
-import { protectionText } from '../circuits/circuit-parts.js'
+import { protectionText } from '../../parts/circuit-parts.js'
 import { treeLink } from './fault-tree-links.js'
 import { closedBy, thingPlace } from './fault-words.js'
 

@@ -7,8 +7,8 @@ import { safetyServiceOf, safetyServices, serviceDefinitions } from '../../../re
 import type { ViewContext } from '../../context.js'
 import { dash, joined, lineBreak, muted, strong } from '../../text.js'
 import type { Text } from '../../view-model.js'
-import { circuitPlace } from '../circuits/circuit-parts.js'
-import { placeText } from '../equipment/equipment.view.js'
+import { circuitPlace } from '../../parts/circuit-parts.js'
+import { placeText } from '../../parts/item-parts.js'
 import { equipmentKind } from '../../../references/equipment-kinds.js'
 
 /** Where to go for it: panel and way, zone, words, and how to get there. */

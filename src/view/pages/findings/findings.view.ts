@@ -1,7 +1,7 @@
 /** Everything the checks and calculations found, from errors to notes. */
 import { acceptedPart, isAccepted, type LocatedFinding, type Severity } from '../../../findings/finding.js'
 import type { ViewContext } from '../../context.js'
-import { findingCards } from '../../finding-cards.js'
+import { findingCards } from '../../parts/finding-cards.js'
 import { fixedPages } from '../../site-map.js'
 import { compareTags, tableOf } from '../../tables.js'
 import { counted, linkTo, verdict } from '../../text.js'

@@ -7,7 +7,7 @@ import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
 import { dash, joined, lineBreak, orDash } from '../../text.js'
 import type { Page, Table, Text } from '../../view-model.js'
-import { placeText } from '../equipment/equipment.view.js'
+import { placeText } from '../../parts/item-parts.js'
 import { maintenanceKeys, maintenanceTrail } from './keys.js'
 import { tagsText } from './task-text.js'
 

@@ -4,15 +4,15 @@ import { slug } from '../../../model/address.js'
 import type { OutsideLink, Tag, WirelessNetwork } from '../../../model/vessel.js'
 import { say } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
-import { sayOrDash } from '../../say.js'
+import { sayOrDash } from '../../parts/say.js'
 import { fixedPages } from '../../site-map.js'
 import { byTag, tableOf } from '../../tables.js'
 import { counted, dash, joined, muted, notRecorded, orDash, orNotRecorded, verdict } from '../../text.js'
 import type { Block, Facts, Page, Table, Text } from '../../view-model.js'
-import { protectionText } from '../circuits/circuit-parts.js'
+import { protectionText } from '../../parts/circuit-parts.js'
 import { effectNames, thingPlace } from '../fault-tracing/fault-words.js'
 import { networkSupply } from './network-parts.js'
-import { foundBlocks } from '../findings/found-blocks.js'
+import { foundBlocks } from '../../parts/found-blocks.js'
 
 export function outsideLinkPages(context: ViewContext): readonly Page[] {
   const { wirelessNetworks, outsideLinks } = context.vessel

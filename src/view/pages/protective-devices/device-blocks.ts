@@ -5,12 +5,12 @@ import type { Circuit, Tag } from '../../../model/vessel.js'
 import { deviceAdvice } from '../../../references/basis/device-advice.js'
 import { cite } from '../../../references/bibliography.js'
 import { say, sayBoth, sayForWorking } from '../../../units/format.js'
-import { comparisonText } from '../../assessment.js'
+import { comparisonText } from '../../parts/assessment.js'
 import type { ViewContext } from '../../context.js'
 import { joined, muted, verdict } from '../../text.js'
 import type { Block, Facts, Inline, Paragraph, Text, Working } from '../../view-model.js'
-import { workingOf } from '../../working.js'
-import { protectionText } from '../circuits/circuit-parts.js'
+import { workingOf } from '../../parts/working.js'
+import { protectionText } from '../../parts/circuit-parts.js'
 
 /** All that is worked out about the device of one circuit. */
 export function deviceBlocks(context: ViewContext, circuit: Circuit): readonly Block[] {

@@ -7,7 +7,7 @@ import { fixedPages } from '../../site-map.js'
 import { byTag, tableOf } from '../../tables.js'
 import { counted, dash, muted, notRecorded } from '../../text.js'
 import type { Block, Page, PageKey, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 export const billKey: PageKey = `${fixedPages.workshop}/bill`
 

@@ -2,7 +2,7 @@
 import { isThere } from '../../../model/lookup.js'
 import type { SupplyLine } from '../../../model/results/dependency.js'
 import type { ViewContext } from '../../context.js'
-import { circuitPlace, protectionText } from '../../pages/circuits/circuit-parts.js'
+import { circuitPlace, protectionText } from '../../parts/circuit-parts.js'
 import { byTag, tableOf } from '../../tables.js'
 import type { Block } from '../../view-model.js'
 

@@ -2,7 +2,7 @@
 import { isThere } from '../../../model/lookup.js'
 import type { Tag } from '../../../model/vessel.js'
 import type { ViewContext } from '../../context.js'
-import { placeText } from '../../pages/equipment/equipment.view.js'
+import { placeText } from '../../parts/item-parts.js'
 import { effectNames } from '../../pages/fault-tracing/fault-words.js'
 import { byTag, tableOf } from '../../tables.js'
 import { counted, muted } from '../../text.js'

@@ -1,7 +1,7 @@
 /** Where the panels are, for whoever looks for a breaker. */
 import { isThere } from '../../../model/lookup.js'
 import type { ViewContext } from '../../context.js'
-import { placeText } from '../../pages/equipment/equipment.view.js'
+import { placeText } from '../../parts/item-parts.js'
 import { byTag, tableOf } from '../../tables.js'
 import type { Block } from '../../view-model.js'
 

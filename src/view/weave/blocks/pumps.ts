@@ -1,7 +1,7 @@
 /** Each bilge pump: where, what starts it by itself, what starts it by hand. */
 import type { PumpCircuit } from '../../../model/results/emergency.js'
 import type { ViewContext } from '../../context.js'
-import { protectionText } from '../../pages/circuits/circuit-parts.js'
+import { protectionText } from '../../parts/circuit-parts.js'
 import { joined, muted, strong } from '../../text.js'
 import type { Block, Text } from '../../view-model.js'
 import { circuitWhere, entryOf, reach } from './reach.js'

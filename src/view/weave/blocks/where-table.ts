@@ -1,6 +1,6 @@
 /** Where the items of some kinds are, and how to get at them. */
 import type { ViewContext } from '../../context.js'
-import { placeText } from '../../pages/equipment/equipment.view.js'
+import { placeText } from '../../parts/item-parts.js'
 import { tableOf } from '../../tables.js'
 import type { Block } from '../../view-model.js'
 import { itemsOfKinds, wordOfKinds } from '../kinds.js'

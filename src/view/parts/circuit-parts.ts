@@ -1,9 +1,9 @@
 /** What several pages say of a circuit. */
-import type { Circuit, Tag } from '../../../model/vessel.js'
-import { say, saySize } from '../../../units/format.js'
-import type { ViewContext } from '../../context.js'
-import { joined, muted, notRecorded } from '../../text.js'
-import type { Text } from '../../view-model.js'
+import type { Circuit, Tag } from '../../model/vessel.js'
+import { say, saySize } from '../../units/format.js'
+import type { ViewContext } from '../context.js'
+import { joined, muted, notRecorded } from '../text.js'
+import type { Text } from '../view-model.js'
 
 export function protectionText({ protection, unprotectedReason }: Circuit): string {
   if (protection !== null) return `${protection.device}${protection.device.includes(',') ? ',' : ''} ${say('ratedCurrentA', protection.ratedCurrentA)}`

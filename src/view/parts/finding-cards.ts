@@ -1,10 +1,10 @@
 /** Findings as the reader gets them. */
-import { acceptanceText, type LocatedFinding } from '../findings/finding.js'
-import { cite } from '../references/bibliography.js'
-import { sayAgainst } from '../units/format.js'
-import type { ViewContext } from './context.js'
-import { fixedPages } from './site-map.js'
-import type { FindingCard } from './view-model.js'
+import { acceptanceText, type LocatedFinding } from '../../findings/finding.js'
+import { cite } from '../../references/bibliography.js'
+import { sayAgainst } from '../../units/format.js'
+import type { ViewContext } from '../context.js'
+import { fixedPages } from '../site-map.js'
+import type { FindingCard } from '../view-model.js'
 
 export const findingCards = (context: ViewContext, findings: readonly LocatedFinding[]): readonly FindingCard[] =>
   findings.map(finding => ({

@@ -1,5 +1,5 @@
 /** Words for the names of quantities: `designCurrentA` → "design current". Names are words already; a few read better otherwise. */
-import { unitOf } from '../units/quantity.js'
+import { unitOf } from '../../units/quantity.js'
 
 const special: Readonly<Record<string, string>> = {
   conductorLengthM: 'length of conductor, out and back',

@@ -1,12 +1,12 @@
 /** At the foot of a domain's page: what was found, and what could not be assessed with the reason. */
-import { grouped } from '../../../model/lookup.js'
-import type { Gap } from '../../../model/results/gap.js'
-import type { Tag } from '../../../model/vessel.js'
-import type { ViewContext } from '../../context.js'
-import { findingCards } from '../../finding-cards.js'
-import { compareTags, tableOf } from '../../tables.js'
-import { joined } from '../../text.js'
-import type { Block } from '../../view-model.js'
+import { grouped } from '../../model/lookup.js'
+import type { Gap } from '../../model/results/gap.js'
+import type { Tag } from '../../model/vessel.js'
+import type { ViewContext } from '../context.js'
+import { findingCards } from './finding-cards.js'
+import { compareTags, tableOf } from '../tables.js'
+import { joined } from '../text.js'
+import type { Block } from '../view-model.js'
 
 export interface FoundOf {
   /** The three letters of the domain's kinds. */

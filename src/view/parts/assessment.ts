@@ -1,10 +1,10 @@
 /** What the results say of a circuit or a cable, in one word and one colour. */
-import { cableTagsOf, type CircuitDrop, type CircuitProtection, type Comparison } from '../model/results.js'
-import type { Circuit, Tag } from '../model/vessel.js'
-import { say, sayAgainst } from '../units/format.js'
-import type { ViewContext } from './context.js'
-import { muted, verdict } from './text.js'
-import type { Inline, Level, Text } from './view-model.js'
+import { cableTagsOf, type CircuitDrop, type CircuitProtection, type Comparison } from '../../model/results.js'
+import type { Circuit, Tag } from '../../model/vessel.js'
+import { say, sayAgainst } from '../../units/format.js'
+import type { ViewContext } from '../context.js'
+import { muted, verdict } from '../text.js'
+import type { Inline, Level, Text } from '../view-model.js'
 
 export interface CircuitAssessment {
   readonly drop: CircuitDrop | null

@@ -1,11 +1,11 @@
 /** A computed outcome as a sum that can be redone by hand: formula, inputs, result, limit, source, assumptions. */
-import type { AnyMethod } from '../calculate/method.js'
-import type { Outcome } from '../model/results.js'
-import { cite } from '../references/bibliography.js'
-import { sayForWorking } from '../units/format.js'
+import type { AnyMethod } from '../../calculate/method.js'
+import type { Outcome } from '../../model/results.js'
+import { cite } from '../../references/bibliography.js'
+import { sayForWorking } from '../../units/format.js'
 import { wordsOf } from './nomenclature.js'
-import type { ViewContext } from './context.js'
-import type { Block, Paragraph, Text, Working, WorkingLine } from './view-model.js'
+import type { ViewContext } from '../context.js'
+import type { Block, Paragraph, Text, Working, WorkingLine } from '../view-model.js'
 
 export interface WorkingOptions {
   readonly remarks?: readonly { readonly label: string; readonly text: string }[]
