@@ -8,8 +8,7 @@ import { pumpReach } from './blocks/pumps.js'
 import { reachOfKinds } from './blocks/reach.js'
 import { photographsOfKinds, planOfKinds } from './blocks/pictures-of-kinds.js'
 import { antennaTable, batteryTable, canBusTable, chargingTable, ethernetTable, mainDeviceTable, residualDeviceTable, serialTable } from './blocks/fault-tables.js'
-import { alwaysOnTable } from './blocks/always-on.js'
-import { isolatorTable } from './blocks/isolators.js'
+import { alwaysLiveTable, isolatorTable } from './blocks/isolators.js'
 import { onBatteries } from './blocks/on-batteries.js'
 import { orientation } from './blocks/orientation.js'
 import { panelPlaces } from './blocks/panel-places.js'
@@ -58,10 +57,10 @@ export const directives: Readonly<Record<string, Directive>> = {
   'shore-inlets': shoreInlets,
   /** What may run for hours at the same time on shore power. */
   'shore-together': shoreTogether,
-  /** Battery isolators in the order in which they are turned `on` or `off`. */
+  /** Battery isolators in the order in which they are turned `on` or `off`, as a table. */
   'isolators-in-order': (context, [way]) => isolatorTable(context, way),
-  /** What has supply with every battery isolator open. */
-  'always-on': alwaysOnTable,
+  /** The same as `always-live`, as a table. */
+  'always-live-table': alwaysLiveTable,
   /** How long the batteries last where no engine and no shore power charges them, and what takes the most. */
   'on-batteries': onBatteries,
   /** Where the panels are. */

@@ -116,6 +116,6 @@ const signOff: Block = {
     { title: 'Signature', unit: null, align: 'left', width: 'text' },
     { title: 'Date', unit: null, align: 'left', width: 'short' },
   ],
-  rows: ['measured what is recorded here', 'checked the readings and the open points', 'received the boat with the open points named'].map(words => ({ cells: [[words], [], [], []], level: null, anchor: null })),
+  rows: ['measured what is recorded here', 'checked the readings'].map(words => ({ cells: [[words], [], [], []], level: null, anchor: null })),
   note: ['A signature confirms the readings. It does not certify conformity with any rule.'],
 }

@@ -44,15 +44,19 @@ function isolatorRemark(context: ViewContext, isolator: Isolator): Text {
   ]
 }
 
+/** Of what a circuit keeps alive, so many are named. */
+export const mostAlive = 8
+export const alwaysLiveCaption = 'Stays live with every isolator open'
+
 export function alwaysLiveReach(context: ViewContext): readonly Block[] {
   const rows = context.results.emergency.alwaysLive.map(({ circuitTag, itemTags, assumed }): ReachEntry => {
     const circuit = context.lookup.circuits.get(circuitTag)!
     return {
       act: openingAct(circuit), what: circuitWhat(context, circuit), where: circuitWhere(context, circuit),
-      remark: ['Keeps alive ', ...someNames(context, itemTags, 8), '.', ...(assumed ? [' Its cables are not recorded: it may be behind an isolator.'] : [])],
+      remark: ['Keeps alive ', ...someNames(context, itemTags, mostAlive), '.', ...(assumed ? [' Its cables are not recorded: it may be behind an isolator.'] : [])],
     }
   })
-  return reach('Stays live with every isolator open', rows)
+  return reach(alwaysLiveCaption, rows)
 }
 
 /** Shore, generators, inverters and the sun, each with what to do. */

@@ -1,51 +1,61 @@
-/** The battery isolators in the order in which they are turned. */
-import { isThere } from '../../../model/lookup.js'
+/** The battery isolators in the order in which they are turned, and what has supply without them: tables to work through in calm. */
+import type { Isolator } from '../../../model/results/emergency.js'
 import type { Tag } from '../../../model/vessel.js'
 import type { ViewContext } from '../../context.js'
-import { placeText } from '../../parts/item-parts.js'
 import { effectNames } from '../../pages/fault-tracing/fault-words.js'
-import { byTag, tableOf } from '../../tables.js'
+import { circuitPlace, protectionText } from '../../parts/circuit-parts.js'
+import { placeText } from '../../parts/item-parts.js'
+import { tableOf } from '../../tables.js'
 import { counted, muted } from '../../text.js'
 import type { Block, Text } from '../../view-model.js'
+import { alwaysLiveCaption, mostAlive } from './isolation.js'
+import { someNames } from './reach.js'
 
 /**
- * On: the one that most hangs on comes first, since it holds what starting needs: blower, displays, alarms. Off: the other
- * way round. A normally open one, which joins two banks in need, stays open. Errors: a way that is neither on nor off.
+ * Off: in the order of the emergency pages. On: the other way round. One in a link, which joins two banks in need, stays open.
+ * Errors: a way that is neither on nor off.
  */
 export function isolatorTable(context: ViewContext, way: string | undefined): readonly Block[] {
   if (way !== 'on' && way !== 'off') throw new Error('general text: isolators are turned "on" or "off"')
-  const behind = (tag: Tag) => context.results.dependency.losses.get(tag) ?? []
-  const isolators = context.vessel.equipment.filter(item => item.kind === 'battery isolator' && isThere(item)).toSorted(byTag)
-  const turned = isolators.filter(({ tag }) => !isNormallyOpen(context, tag)).toSorted((a, b) => behind(b.tag).length - behind(a.tag).length)
-  const links = isolators.filter(({ tag }) => isNormallyOpen(context, tag))
-  const inOrder = way === 'on' ? turned : turned.toReversed()
-  const rows = [...inOrder.map((item, i) => ({ item, order: [`${i + 1}. `] as Text })), ...links.map(item => ({ item, order: [muted('leave open: ')] as Text }))]
+  const { isolators } = context.results.emergency
+  const turned = isolators.filter(({ inLink }) => !inLink)
+  const inOrder = way === 'off' ? turned : turned.toReversed()
+  const rows = [
+    ...inOrder.map((isolator, i) => ({ isolator, order: [`${i + 1}. `] as Text })),
+    ...isolators.filter(({ inLink }) => inLink).map(isolator => ({ isolator, order: [muted('leave open: ')] as Text })),
+  ]
   return [tableOf(rows, {
     id: `isolators-${way}`,
-    caption: way === 'on' ? 'Battery isolators, in this order' : 'Battery isolators, the other way round',
+    caption: 'Battery isolators, in this order',
     empty: 'No battery isolator is recorded.',
     columns: [
-      { title: 'Isolator', width: 'text', cell: ({ item, order }) => [...order, ...context.named(item.tag)] },
-      { title: 'Where', width: 'text', cell: ({ item }) => placeText(context, item) },
-      { title: 'What hangs on it', width: 'text', cell: ({ item }) => whatHangs(context, item.tag) },
+      { title: 'Isolator', width: 'text', cell: ({ isolator, order }) => [...order, ...context.named(isolator.tag)] },
+      { title: 'Where', width: 'text', cell: ({ isolator }) => placeText(context, context.lookup.equipment.get(isolator.tag)!) },
+      { title: 'What hangs on it', width: 'text', cell: ({ isolator }) => whatHangs(context, isolator) },
     ],
   })]
 }
 
-/** Whether every circuit through it is open in normal use. */
-function isNormallyOpen(context: ViewContext, tag: Tag): boolean {
-  const circuits = context.circuitsOf(tag)
-  return circuits.length > 0 && circuits.every(({ normalState }) => normalState === 'open')
-}
-
 /** Panels, busbars and modules by name, else the items themselves. */
-function whatHangs(context: ViewContext, tag: Tag): Text {
-  if (isNormallyOpen(context, tag)) return ['Joins two banks. Only in need.']
+function whatHangs(context: ViewContext, { tag, inLink }: Isolator): Text {
+  if (inLink) return ['Joins two banks. Only in need.']
   const effects = (context.results.dependency.losses.get(tag) ?? []).filter(({ how }) => how === 'dead')
-  const panels = effects.filter(effect => context.lookup.panels.has(effect.tag))
-  const items = effects.filter(effect => !context.lookup.panels.has(effect.tag) && !context.lookup.busbars.has(effect.tag))
+  const isPanel = (effectTag: Tag): boolean => context.lookup.panels.has(effectTag)
+  const panels = effects.filter(effect => isPanel(effect.tag))
+  const items = effects.filter(effect => !isPanel(effect.tag) && !context.lookup.busbars.has(effect.tag))
   if (effects.length === 0) return [muted('nothing that is recorded')]
   return panels.length > 0
     ? [...effectNames(context, panels, { withCause: false }), `: ${counted(items.length, 'item')} in all`]
     : effectNames(context, items, { most: 6, withCause: false })
 }
+
+export const alwaysLiveTable = (context: ViewContext): readonly Block[] => [tableOf(context.results.emergency.alwaysLive, {
+  id: 'always-live',
+  caption: alwaysLiveCaption,
+  empty: 'Nothing that is recorded: with every battery isolator open she is dead.',
+  columns: [
+    { title: 'What', width: 'text', cell: ({ itemTags, assumed }) => [...someNames(context, itemTags, mostAlive), ...(assumed ? [' ', muted('(its cables are not recorded: it may be behind an isolator)')] : [])] },
+    { title: 'Fuse or breaker', width: 'short', cell: ({ circuitTag }) => [context.tag(circuitTag), ` ${protectionText(context.lookup.circuits.get(circuitTag)!)}`] },
+    { title: 'Where that is', width: 'text', cell: ({ circuitTag }) => circuitPlace(context, context.lookup.circuits.get(circuitTag)!) },
+  ],
+})]
