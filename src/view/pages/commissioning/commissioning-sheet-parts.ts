@@ -12,7 +12,7 @@ export function sheetOf<T extends { readonly tag: Tag; readonly missing: readonl
   const wanting = things.filter(isWanting).toSorted(byTag)
   return wanting.length === 0 ? [] : [make(context, wanting)]
 }
-export const forPen = <T>(things: readonly T[], table: Omit<TableOf<T>, 'empty'>): Table => ({ ...tableOf(things, { ...table, empty: '' }), forPen: true })
+export const forPen = <T>(things: readonly T[], table: Omit<TableOf<T>, 'empty'>): Table => tableOf(things, { ...table, empty: '', forPen: true })
 
 /** A box with a small word in it that says what goes there. */
 export const box = (...words: readonly string[]): Text => joined(words.map(word => [muted(word)]), lineBreak)

@@ -68,7 +68,7 @@ const signing = [
 ] as const
 
 const lines: Block = {
-  is: 'table', id: 'signatures', caption: 'Signatures', forPen: true, empty: '', note: null,
+  is: 'table', id: 'signatures', caption: 'Signatures', forPen: true, layout: 'signatures', empty: '', note: null,
   columns: [
     { title: 'Who, and for what', unit: null, align: 'left', width: 'text' },
     { title: 'Name, function', unit: null, align: 'left', width: 'text' },

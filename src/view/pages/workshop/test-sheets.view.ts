@@ -109,7 +109,7 @@ const instruments: Table = forPen([1, 2, 3, 4], {
 })
 
 const signOff: Block = {
-  is: 'table', id: 'sign-off', caption: 'Sign-off', forPen: true, empty: '',
+  is: 'table', id: 'sign-off', caption: 'Sign-off', forPen: true, layout: null, empty: '',
   columns: [
     { title: 'I have', unit: null, align: 'left', width: 'text' },
     { title: 'Name, licence', unit: null, align: 'left', width: 'text' },

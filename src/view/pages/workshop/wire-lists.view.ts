@@ -40,6 +40,7 @@ function wireTable(context: ViewContext, { rows }: WireList, { toTick = false } 
   const firstOf = new Set(rows.filter((row, i) => i === 0 || rows[i - 1]!.ownerTag !== row.ownerTag))
   return tableOf(rows, {
     id: 'wire-list',
+    layout: 'wire list',
     caption: counted(rows.filter(({ is }) => is === 'cable').length, 'end of a cable', 'ends of cables'),
     empty: '',
     columns: [
