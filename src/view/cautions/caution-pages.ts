@@ -1,8 +1,9 @@
 /** Cautions on the pages whose makers know nothing of them: put in after the first block, and on paper as a line. */
+import { kindsOf } from '../../model/item-kinds.js'
 import { isThere } from '../../model/lookup.js'
 import { emergencyTasks, ownerTasks } from '../../references/procedure-places.js'
 import type { CautionPage } from '../../references/caution-words.js'
-import { cautionBlocks, cautionKindsOf, cautionLine, type Where, systemKindOf } from './cautions.js'
+import { cautionBlocks, cautionLine, type Where, systemKindOf } from './cautions.js'
 import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
 import type { Block, Page, PageKey } from '../view-model.js'
@@ -33,7 +34,7 @@ function placesOf({ vessel, lookup, addressOf, results }: ViewContext): Readonly
   return new Map<PageKey, Place>([
     ...emergencyTasks.map(task => [`${fixedPages.emergency}/${task}`, { where: { task }, at: 'end', inFull: 1 }] as const),
     ...ownerTasks.map(task => [`${fixedPages.owner}/${task}`, { where: { task }, at: 'top', inFull: 1 }] as const),
-    ...vessel.systems.map(system => [addressOf(system.tag)!, { where: { system: systemKindOf(system), kinds: items.filter(({ systemTag }) => systemTag === system.tag).flatMap(cautionKindsOf) }, at: 'top', inFull: 2 }] as const),
+    ...vessel.systems.map(system => [addressOf(system.tag)!, { where: { system: systemKindOf(system), kinds: items.filter(({ systemTag }) => systemTag === system.tag).flatMap(kindsOf) }, at: 'top', inFull: 2 }] as const),
     ...vessel.panels.map(({ tag }) => [addressOf(tag)!, page('panels')] as const),
     ...vessel.circuits.map(circuit => {
       const mains = results.feeding.byCircuit.get(circuit.tag)?.supplyForm === 'ac'

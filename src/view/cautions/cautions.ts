@@ -1,7 +1,8 @@
 /** Which cautions hold where: by kinds of equipment, by system, by task, by page. */
 import type { Caution, SignalWord } from '../../model/content.js'
-import { isThere, type Item } from '../../model/lookup.js'
-import type { Battery, System, Tag } from '../../model/vessel.js'
+import { kindsOf } from '../../model/item-kinds.js'
+import { isThere } from '../../model/lookup.js'
+import type { System, Tag } from '../../model/vessel.js'
 import type { CautionPage } from '../../references/caution-words.js'
 import type { ProcedurePlace } from '../../references/procedure-places.js'
 import { isSystemKind, type SystemKind } from '../../references/system-kinds.js'
@@ -47,14 +48,6 @@ const hasMainsCables = ({ vessel, lookup }: ViewContext): boolean => vessel.cabl
 /** What a yard calls `mains` and gives no kind is the usual system of that name. */
 export const systemKindOf = ({ kind, tag }: System): SystemKind | null => kind ?? (isSystemKind(tag) ? tag : null)
 
-/** Kinds by which cautions know an item. */
-export const cautionKindsOf = (item: Item): readonly string[] =>
-  'chemistry' in item ? batteryKinds(item) : 'polarity' in item ? ['busbar'] : 'ways' in item ? ['panel'] : [item.kind]
-
-/** What holds for every battery, and for its chemistry; for both where that is not recorded. */
-const batteryKinds = ({ chemistry }: Battery): readonly string[] =>
-  ['battery', ...(chemistry === 'lfp' ? [] : ['lead-acid battery']), ...(chemistry === 'lfp' || chemistry === null ? ['lithium battery'] : [])]
-
 /** Items by kind, of those that are there. */
 export function kindsOnBoard(context: ViewContext): ReadonlyMap<string, readonly Tag[]> {
   const known = onBoard.get(context)
@@ -62,7 +55,7 @@ export function kindsOnBoard(context: ViewContext): ReadonlyMap<string, readonly
   const made = new Map<string, Tag[]>()
   for (const item of context.lookup.items.values()) {
     if (!isThere(item)) continue
-    for (const kind of cautionKindsOf(item)) made.set(kind, [...made.get(kind) ?? [], item.tag])
+    for (const kind of kindsOf(item)) made.set(kind, [...made.get(kind) ?? [], item.tag])
   }
   onBoard.set(context, made)
   return made

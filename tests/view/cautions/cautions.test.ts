@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest'
 import { lookup } from '../../../src/model/lookup.js'
 import type { Vessel } from '../../../src/model/vessel.js'
-import { cautionBlocks, cautionKindsOf, cautionsFor, type Where } from '../../../src/view/cautions/cautions.js'
+import { kindsOf } from '../../../src/model/item-kinds.js'
+import { cautionBlocks, cautionsFor, type Where } from '../../../src/view/cautions/cautions.js'
 import { withCautions } from '../../../src/view/cautions/caution-pages.js'
 import { plainText } from '../../../src/view/tables.js'
 import type { Page } from '../../../src/view/view-model.js'
@@ -28,7 +29,7 @@ describe('by kind', () => {
 
   it('of a battery by its chemistry, of both where it is not recorded', () => {
     const bank = (chemistry: 'agm' | 'lfp' | null) => aVessel({ batteries: [aBattery({ tag: 'G1', chemistry })] })
-    const keysOf = (vessel: Vessel) => keys(vessel, { kinds: cautionKindsOf(vessel.batteries[0]!) })
+    const keysOf = (vessel: Vessel) => keys(vessel, { kinds: kindsOf(vessel.batteries[0]!) })
     expect(keysOf(bank('agm'))).toContain('battery-gas')
     expect(keysOf(bank('agm'))).not.toContain('lithium-banks')
     expect(keysOf(bank('lfp'))).toContain('lithium-banks')
@@ -112,7 +113,7 @@ const harmless = new Set([
 it('every kind of the sample that can hurt has its caution', async () => {
   const vessel = await vesselAt('sample-vessel')
   const context = contextOf(vessel)
-  const kinds = new Set([...lookup(vessel).items.values()].flatMap(cautionKindsOf))
+  const kinds = new Set([...lookup(vessel).items.values()].flatMap(kindsOf))
   const without = [...kinds].filter(kind => !harmless.has(kind) && cautionsFor(context, { kinds: [kind] }).length === 0)
   expect(without).toEqual([])
 }, 60_000)

@@ -17,7 +17,7 @@ export function emergencyPages(context: ViewContext): readonly Page[] {
   return pages.length === 0 ? [] : [indexPage(context), ...pages]
 }
 
-export const emergencyKey = (task: EmergencyTask): PageKey => `${fixedPages.emergency}/${task}`
+const emergencyKey = (task: EmergencyTask): PageKey => `${fixedPages.emergency}/${task}`
 
 /** The cards of the index, for the pages that people open first as well. */
 export const emergencyCards = ({ content }: ViewContext): readonly { readonly title: string; readonly to: PageKey; readonly text: readonly [string] }[] =>

@@ -1,4 +1,5 @@
 /** A page for each thing with a tag and a place: what it is, where, on which circuit, behind which fuse, on which cables. */
+import { kindsOf } from '../../../model/item-kinds.js'
 import type { Item } from '../../../model/lookup.js'
 import type { Battery, Busbar, Circuit, Equipment, Tag } from '../../../model/vessel.js'
 import { say, sayBoth } from '../../../units/format.js'
@@ -14,7 +15,7 @@ import { radioFacts } from '../radio/item-facts.js'
 import { batteryFacts, networkPowerFacts, sourceFacts } from './source-facts.js'
 import { deadBlocks, lossBlocks } from '../fault-tracing/fault-blocks.js'
 import { findingCards } from '../../parts/finding-cards.js'
-import { cautionBlocks, cautionKindsOf } from '../../cautions/cautions.js'
+import { cautionBlocks } from '../../cautions/cautions.js'
 import { fixedPages } from '../../site-map.js'
 import { photographBlocks, whereItIs } from '../location/location-blocks.js'
 import { positionWords } from '../location/position-words.js'
@@ -67,7 +68,7 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
   const findings = context.findingsBySubject.get(item.tag) ?? []
   const blocks: readonly (Block | null)[] = [
     whereFacts(context, item, circuits),
-    ...cautionBlocks(context, { kinds: cautionKindsOf(item) }),
+    ...cautionBlocks(context, { kinds: kindsOf(item) }),
     ...deadBlocks(context, item.tag),
     ...lossBlocks(context, item.tag),
     ...whereItIs(context, item.tag),

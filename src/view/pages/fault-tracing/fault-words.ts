@@ -31,7 +31,7 @@ function serviceHit({ lookup }: ViewContext, { tag, how }: Effect): SafetyServic
   return service === null || (how === 'no data' && !serviceDefinitions[service].endsWithoutData) ? null : service
 }
 
-export const lossTitles: Readonly<Record<LossKind, string>> = {
+const lossTitles: Readonly<Record<LossKind, string>> = {
   'dead': 'No supply', 'no data': 'Without data they need', 'cut off': 'Nothing left to work with', 'degraded': 'Work with less',
 }
 
@@ -61,7 +61,7 @@ export function effectNames(context: ViewContext, effects: readonly Effect[], { 
 }
 
 /** What it misses, where the heading does not say it: `data from B7`. */
-export function causeText({ how, causes }: Effect): string | null {
+function causeText({ how, causes }: Effect): string | null {
   const tagsOf = (of: string) => causes.filter(cause => cause.of === of).flatMap(({ tag }) => tag ?? []).join(', ')
   if (how === 'dead') return null
   const words = ([['giver', 'data from'], ['partner', 'works with'], ['network', 'off'], ['supply', 'left without its supply by'], ['charging', 'no longer charges through']] as const)

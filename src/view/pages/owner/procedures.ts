@@ -31,7 +31,7 @@ export function procedurePages(context: ViewContext): readonly Page[] {
     blocks: others.flatMap(procedure => titled(context, procedure)),
   }]
 }
-export const proceduresPage = 'owner/procedures'
+const proceduresPage = 'owner/procedures'
 
 const titled = (context: ViewContext, { title, text }: Procedure): readonly Block[] =>
   [{ is: 'heading', text: title, anchor: null }, { is: 'markdown', source: markdownWithTags(context, text) }]

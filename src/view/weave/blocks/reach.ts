@@ -1,4 +1,5 @@
 /** Things to lay a hand on in haste: what the hand does, which, where. */
+import { kindsOf } from '../../../model/item-kinds.js'
 import { isThere, type Item } from '../../../model/lookup.js'
 import type { Circuit, Tag } from '../../../model/vessel.js'
 import { handAction } from '../../../references/hand-actions.js'
@@ -7,7 +8,7 @@ import { circuitPlace, protectionText } from '../../parts/circuit-parts.js'
 import { placeText } from '../../parts/item-parts.js'
 import { joined, muted, strong } from '../../text.js'
 import type { Block, ReachEntry, Text } from '../../view-model.js'
-import { itemsOfKinds, kindsOf, outsideMachinery, titleOfKind } from '../kinds.js'
+import { itemsOfKinds, outsideMachinery, titleOfKind } from '../kinds.js'
 
 /** The first word of `words` is the caption; the rest are kinds. */
 export function reachOfKinds(context: ViewContext, words: readonly string[], { outside = false } = {}): readonly Block[] {
@@ -39,7 +40,7 @@ function entriesOfKind(context: ViewContext, kind: string, outside: boolean): re
 export function entryOf(context: ViewContext, items: readonly Item[], remark: Text | null = notesOf(items[0]!)): ReachEntry {
   const [first] = items as [Item]
   return {
-    act: kindsOf(context, first).map(handAction).find(action => action !== null) ?? null,
+    act: kindsOf(first).map(handAction).find(action => action !== null) ?? null,
     what: joined(items.map(({ tag }) => context.named(tag))),
     where: placeText(context, first, { withAccess: false }),
     remark,
