@@ -158,8 +158,7 @@ export type Block =
 
 export interface Paragraph { readonly is: 'paragraph'; readonly text: Text }
 
-/** Label and value, one a line. */
-/** `dense`: in two columns where there is room. `large`: to be read in haste. */
+/** Label and value, one a line. `dense`: in two columns where there is room. `large`: to be read in haste. */
 export interface Facts { readonly is: 'facts'; readonly caption: string | null; readonly dense?: boolean; readonly large?: boolean; readonly entries: readonly { readonly label: string; readonly value: Text }[] }
 
 export interface Table {
@@ -172,8 +171,15 @@ export interface Table {
   /** Shown in place of the table when it has no rows. */
   readonly empty: string
   /** To be filled in by hand: ruled cells, high enough to write in. */
-  readonly forPen?: boolean
+  readonly forPen: boolean
+  /** Where its columns or its sheets are laid out otherwise than those of other tables. */
+  readonly layout: TableLayout | null
 }
+/**
+ * `wire list`: many columns, on paper of fixed widths. `checklist`, `log sheet`, `hours sheet`: taken out of the manual, so they start a
+ * sheet. `by group`: a row with empty cells is the name of those that follow. `signatures`: most room where one signs.
+ */
+export type TableLayout = 'wire list' | 'checklist' | 'log sheet' | 'hours sheet' | 'by group' | 'signatures'
 export interface Column {
   readonly title: string
   readonly unit: string | null

@@ -1,7 +1,7 @@
 /** The printed documents: which pages, in which chapters. */
 import { editionTitles } from '../model/edition.js'
 import type { ViewContext } from './context.js'
-import { printedIntroduction } from './pages/circuit-printed.js'
+import { printedIntroduction } from './pages/circuits/circuit-printed.js'
 import { billKey } from './pages/workshop/bill.view.js'
 import { legendsKey } from './pages/workshop/legends.view.js'
 import { testSheetsKey } from './pages/workshop/test-sheets.view.js'

@@ -1,4 +1,4 @@
-import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { copyFile, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -140,7 +140,8 @@ describe('a broken content file', () => {
   const sound = '---\nsignal: NOTICE\ntitle: A title\nhazard: water\nequipment-kinds: []\n---\nText.\n'
   async function readWith(file: string, text: string): Promise<Content> {
     const home = await mkdtemp(join(folder, 'case-'))
-    await mkdir(join(home, 'cautions'))
+    for (const part of ['cautions', 'emergency', 'owner', 'operating', 'systems', 'fault-trees', 'maintenance']) await mkdir(join(home, part))
+    for (const file of ['label-sizes.yaml', 'danger-labels.yaml']) await copyFile(join('content', file), join(home, file))
     await writeFile(join(home, 'page.md'), '---\ntitle: A page\n---\nText.\n')
     await writeFile(join(home, 'cautions', '02-sound.md'), sound)
     await writeFile(join(home, file), text)
@@ -155,6 +156,10 @@ describe('a broken content file', () => {
       { key: 'sound', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: [], ...rest },
     ])
     expect(content.pages.get('page')).toEqual({ title: 'A page', markdown: 'Text.' })
+  })
+
+  it('that is not there throws: a part of the program is missing', async () => {
+    await expect(readContent(await mkdtemp(join(folder, 'bare-')))).rejects.toThrow(/ENOENT/)
   })
 
   it.each([

@@ -33,7 +33,7 @@ describe('site', () => {
   it('links from a page to another by a relative address that names the file', () => {
     expect(attributes(home, 'href')).toContain('equipment/p1/index.html')
     expect(attributes(equipment, 'href')).toContain('../../index.html')
-    expect(attributes(equipment, 'href')).toContain('../../assets/base.css')
+    expect(attributes(equipment, 'href')).toContain('../../assets/blocks.css')
   })
 
   it('asks nothing of any other place', () => {

@@ -18,7 +18,7 @@ export const isMains = ({ supplyForm, nominalVoltageV }: Pick<CircuitFeed, 'supp
   supplyForm === 'ac' || (nominalVoltageV ?? 0) > highestForOwnersV
 
 /** With the drop by resistance of these cables taken off the source's voltage. */
-export function afterSteps({ nominalVoltageV, sourceTag }: CircuitFeed, steps: readonly DropStep[]): ExpectedOutcome {
+function afterSteps({ nominalVoltageV, sourceTag }: CircuitFeed, steps: readonly DropStep[]): ExpectedOutcome {
   if (sourceTag === null) return notComputed('no source is reached')
   if (nominalVoltageV === null) return notComputed(`the nominal voltage of ${sourceTag} is not known`)
   let voltageDropV = 0

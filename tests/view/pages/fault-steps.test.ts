@@ -1,8 +1,8 @@
 /** What an owner reads on the sample's pages when something is dead; expected by thinking her wiring through, voltages by hand in the tests of the pass. */
 import { describe, expect, it } from 'vitest'
-import { deadBlocks } from '../../../src/view/pages/fault-blocks.js'
-import { faultTracingPages } from '../../../src/view/pages/fault-tracing.view.js'
-import { faultTreePages } from '../../../src/view/pages/fault-trees.view.js'
+import { deadBlocks } from '../../../src/view/pages/fault-tracing/fault-blocks.js'
+import { faultTracingPages } from '../../../src/view/pages/fault-tracing/fault-tracing.view.js'
+import { faultTreePages } from '../../../src/view/pages/fault-tracing/fault-trees.view.js'
 import { plainText } from '../../../src/view/tables.js'
 import type { Block, Page, Steps, Table } from '../../../src/view/view-model.js'
 import { vesselAt } from '../../calculate/dependency/support.js'

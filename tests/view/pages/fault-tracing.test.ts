@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { deadBlocks, lossBlocks } from '../../../src/view/pages/fault-blocks.js'
-import { faultTracingPages } from '../../../src/view/pages/fault-tracing.view.js'
+import { deadBlocks, lossBlocks } from '../../../src/view/pages/fault-tracing/fault-blocks.js'
+import { faultTracingPages } from '../../../src/view/pages/fault-tracing/fault-tracing.view.js'
 import { plainText } from '../../../src/view/tables.js'
 import type { Block, Steps, Table } from '../../../src/view/view-model.js'
 import { aCircuit, anEquipment, anOutput, aPanel, aProtection, aZone } from '../../support/vessel-builder.js'
