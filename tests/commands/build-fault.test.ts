@@ -7,9 +7,11 @@ import { folderOf, lampBoat } from '../support/vessel-folders.js'
 
 const fault = { now: false, closed: 0 }
 vi.mock('../../src/renderer.js', () => ({
+  pictureFilesOf: () => [],
   openRenderer: async () => ({
     lacking: 'No browser.',
     draw: async () => ({ drawings: new Map(), failures: [] }),
+    pictures: async () => new Map(),
     writeSite: async (_view: unknown, _drawn: unknown, folder: string) => {
       mkdirSync(join(folder, 'site'))
       writeFileSync(join(folder, 'site/index.html'), 'page')

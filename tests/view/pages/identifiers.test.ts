@@ -103,7 +103,7 @@ describe('the card for a distress call', () => {
     const without = { ...vessel, equipment: [] }
     expect(pageOf(without, fixedPages.distress)).toBeUndefined()
     expect(linksToCard(without)).toEqual([])
-    expect(linksToCard(vessel)).toEqual([fixedPages.home, fixedPages.safety])
+    expect(linksToCard(vessel)).toEqual([fixedPages.home, fixedPages.emergency, fixedPages.safety])
   })
 })
 
