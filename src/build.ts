@@ -21,6 +21,7 @@ import type { Content } from './model/content.js'
 import type { SourceFolder } from './load/source-folder.js'
 import { placesOf } from './load/source-index.js'
 import type { Results } from './model/results.js'
+import type { NotAssessed } from './model/results/gap.js'
 import type { Edition, Equipment, Vessel } from './model/vessel.js'
 import { assemblePack } from './package/pack-folder.js'
 import { writeRecord } from './package/record.js'
@@ -28,7 +29,7 @@ import { writeWorkbooks } from './package/workbook.js'
 import type { Basis } from './references/basis/basis.js'
 import { bases } from './references/basis/bases.js'
 import type { Renderer } from './renderer.js'
-import { countNotAssessed } from './view/pages/not-assessed.view.js'
+import { listNotAssessed } from './view/pages/not-assessed.view.js'
 import { type Pictures, picturesMissing, picturesReady } from './render/pictures.js'
 import type { PrintOptions } from './render/print-pdf.js'
 import { documentOf } from './render/volume-name.js'
@@ -47,8 +48,8 @@ export interface Examined {
   readonly content: Content
   readonly results: Results
   readonly findings: readonly LocatedFinding[]
-  /** How many results are missing for want of data. */
-  readonly notAssessedCount: number
+  /** The results that are missing for want of data. */
+  readonly notAssessed: readonly NotAssessed[]
 }
 
 /** `unreadable`: the files cannot be taken as a vessel's. `invalid`: they can, and what they say is wrong. */
@@ -80,7 +81,7 @@ export async function examine(folder: string, options: ExamineOptions = {}): Pro
       deviations: vessel.acceptedDeviations, places: placesOf(source.entries, 'accepted-deviations'),
       issuedOn: vessel.document.issuedOn, kindIds: findingKinds.map(({ id }) => id),
     }),
-    notAssessedCount: countNotAssessed(vessel, results),
+    notAssessed: listNotAssessed(vessel, results),
   }
 }
 

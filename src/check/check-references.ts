@@ -3,12 +3,12 @@ import type { LocatedFinding } from '../findings/finding.js'
 import { nearestOf } from '../findings/nearest.js'
 import { itemsAt, type SourceEntry, type SourceFolder, textAt, valueAt, wordsOf } from '../load/source-folder.js'
 import {
-  circuitFeedsItsSource, documentMissing, notANetworkSwitch, pictureMissing, referenceOfWrongKind, referenceUnknown, terminalUnknown,
+  circuitFeedsItsSource, documentMissing, notANetworkSwitch, pictureMissing, referenceOfWrongKind, referenceUnknown, targetNotShown, terminalUnknown,
 } from './findings.js'
 import { found, subjectOf } from './found.js'
 import type { NamedThing } from '../load/named-things.js'
 import type { Expected } from './reference-fields.js'
-import { type Reference, referencesOf } from './references-of.js'
+import { type Reference, referencesOf, targetsOf } from './references-of.js'
 import { fromTop, isBelowTop } from './schema/fields.js'
 import { ownOrModels, type ThingIndex } from './thing-index.js'
 
@@ -22,6 +22,8 @@ export function checkReferences({ entries, fileNames }: SourceFolder, index: Thi
       ...(entry.kind === 'ethernet-networks' ? references.flatMap(reference => noSwitch(entry, reference, index)) : []),
       ...(entry.kind === 'circuits' ? selfFeeding(entry) : []),
       ...missingFiles(entry, fileNames),
+      ...targetsOf(entry).map(({ field, span, target, isPicture }) =>
+        found(targetNotShown, span, { subject: subjectOf(entry), field, evidence: {}, context: { what: isPicture ? 'the picture' : 'the link', target } })),
     ]
   })
 }

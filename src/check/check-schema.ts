@@ -36,7 +36,7 @@ function vesselFindings([first, ...others]: readonly SourceEntry[], isComplete: 
 /** Words for the faults that the fields do not speak of themselves. */
 const plainWords: z.core.$ZodErrorMap = issue => {
   if (issue.code !== 'invalid_type') return undefined
-  return issue.expected === 'object' ? 'keys and values' : issue.expected === 'array' ? 'a list' : undefined
+  return issue.expected === 'object' ? 'keys and values' : issue.expected === 'array' ? 'a list; one of keys and values goes into a YAML file' : undefined
 }
 
 function findingsOf(entry: SourceEntry, issue: z.core.$ZodIssue): readonly LocatedFinding[] {
@@ -57,15 +57,26 @@ function findingsOf(entry: SourceEntry, issue: z.core.$ZodIssue): readonly Locat
   }
   const at = part?.dimension === undefined ? placeOfWord(node, issue.path) : node
   const written = isSecret(entry.kind, issue.path) ? 'something not shown here' : inSentence(node, at)
-  if (part?.enum !== undefined) {
+  // A word of the list can stand there and yet not be enough: the field says what it needs besides.
+  if (part?.enum !== undefined && !part.enum.includes(node.plain as string)) {
     // What protects a circuit is read off the boat: no guess is offered for it.
     const guess = typeof node.plain === 'string' && issue.path.at(-2) !== 'protection'
     const nearest = guess ? nearestOf(node.plain as string, part.enum) : {}
-    return [found(wordNotInList, at, { subject, field, evidence: {}, context: { written, ...nearest, known: part.enum.map(word => `"${word}"`).join(', ') } })]
+    return [found(wordNotInList, at, { subject, field, evidence: {}, context: { written, ...nearest, known: knownWords(node.plain, part.enum) } })]
   }
   const kind = part?.dimension === undefined ? valueNotAccepted : quantityNotAccepted
   return [found(kind, at, { subject, field, evidence: {}, context: { written, expected: issue.message } })]
 }
+
+/** A long list is no help at a terminal: the words that share one with what was written, and where all of them stand. */
+function knownWords(written: unknown, words: readonly string[]): string {
+  const list = (some: readonly string[]): string => some.map(word => `"${word}"`).join(', ')
+  if (words.length <= longestList) return list(words)
+  const parts = String(written).toLowerCase().split(/[^\p{L}\p{N}]+/u).filter(part => part.length > 2)
+  const alike = words.filter(word => word.split(/[ -]/).some(part => parts.includes(part)))
+  return `the ${words.length} words that docs/vessel-folder.md lists${alike.length === 0 ? '' : `, for example ${list(alike)}`}`
+}
+const longestList = 20
 
 /** The node at a path; if a key on the way is missing or has no value, the map that lacks it. A text stands for the list it was split into. */
 function nodeAt(top: SourceNode, path: readonly PropertyKey[]): { readonly node: SourceNode; readonly missing: string | null } {

@@ -150,7 +150,17 @@ export const terminalUnknown: FindingKind<Quantities> = {
   remedy: ({ context = {} }) => `Name one of its ports (${context.known}), or add the port to the item or its model.`,
 }
 
+/** No picture is fetched from elsewhere, since the pack is read without internet. */
+export const targetNotShown: FindingKind<Quantities> = {
+  id: 'REF202', name: 'target-in-text-not-shown', since, retired, severity: 'warning',
+  meaning: 'A text in Markdown holds a picture, or a link that is no address on the web. The pack shows its words alone.',
+  message: ({ subject, field, context = {} }) => `${named(subject)}: ${keyText(field)} holds ${context.what} ${context.target}, and the pack shows its words alone`,
+  remedy: ({ context = {} }) => (context.what === 'the picture'
+    ? 'Enter the picture under "photographs", with a call-out on what the text is about.'
+    : 'Write a tag in double brackets, such as [[P1]]; enter a file under the "documents" of what it is about.'),
+}
+
 export const checkFindingKinds = [
   keyUnknown, valueNotAccepted, wordNotInList, quantityNotAccepted, vesselRepeated, keyMissing, vesselMissing, tagRepeated, tagTooAlike,
-  referenceUnknown, referenceOfWrongKind, documentMissing, pictureMissing, circuitFeedsItsSource, wayTakenTwice, wayBeyondPanel, notANetworkSwitch, placeTakenTwice, terminalUnknown,
+  referenceUnknown, referenceOfWrongKind, documentMissing, pictureMissing, targetNotShown, circuitFeedsItsSource, wayTakenTwice, wayBeyondPanel, notANetworkSwitch, placeTakenTwice, terminalUnknown,
 ] as const

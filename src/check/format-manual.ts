@@ -2,18 +2,19 @@
 import { catalogueKinds, kindNames } from '../load/entry-kinds.js'
 import { equipmentKindKeys, equipmentKinds } from '../references/equipment-kinds.js'
 import { protectiveDeviceKeys, protectiveDevices } from '../references/tables/protective-devices.js'
+import { type ListedContent, listChapters, listsFor } from './manual-lists.js'
 import { referenceFields } from './reference-fields.js'
 import { described, type Described } from './schema/described.js'
 import { entryKinds, type KindKey, kindKeys } from './schema/kinds.js'
 
-/** Markdown. */
-export function formatManual(): string {
-  return `${[introduction(), contents(), ...kindKeys.map(kindChapter), ...wordLists.map(wordChapter)].join('\n\n')}\n`
+/** Markdown. `content`: the manual's own text, for the lists of its keys. */
+export function formatManual(content: ListedContent): string {
+  return `${[introduction(), contents(), ...kindKeys.map(kindChapter), ...listChapters(content), ...wordLists.map(wordChapter)].join('\n\n')}\n`
 }
 
 const introduction = (): string => `# The vessel folder
 
-One folder describes one vessel. This page is made from the schemas that check it; it is not edited by hand.
+One folder describes one vessel. This page is made from the schemas that check it and from the manual's own text; it is not edited by hand.
 
 ## Files
 
@@ -64,7 +65,7 @@ function kindChapter(kind: KindKey): string {
   const { about } = entryKinds[kind]
   const shape = kindNames[kind].shape === 'single' ? 'One map for the whole folder.' : 'A list; its entries may be spread over files.'
   return [
-    `## ${kind}`, '', `${about} ${shape}`, '', '| Key | Required | Takes | What it is |', '| --- | --- | --- | --- |',
+    `## ${kind}`, '', `${about} ${shape}`, ...listsFor(kind), '', '| Key | Required | Takes | What it is |', '| --- | --- | --- | --- |',
     ...rows(kind, described(kind), '', ''),
   ].join('\n')
 }

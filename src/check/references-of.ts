@@ -1,5 +1,5 @@
 /** The references that an entry makes, read from the file as it stands, each with its place. */
-import { tagsInText } from '../model/tags-in-text.js'
+import { isWebAddress, tagsInText, targetsInText } from '../model/tags-in-text.js'
 import { type SourceEntry, type SourceNode, type Span, valueAt, wordsOf, writtenIn } from '../load/source-folder.js'
 import { type Expected, type ReferenceField, referenceFields } from './reference-fields.js'
 import { tagPattern } from './schema/fields.js'
@@ -42,3 +42,9 @@ const namedInText = (value: SourceNode): readonly { readonly name: string; reado
     const at = value.start + start + writtenIn(value).slice(start).indexOf(tag)
     return { name: tag, span: { file: value.file, start: at, end: at + tag.length } }
   })
+
+/** Pictures, and links that are no address on the web, in the texts of an entry. */
+export const targetsOf = ({ kind, node }: SourceEntry): readonly { readonly field: string; readonly target: string; readonly isPicture: boolean; readonly span: Span }[] =>
+  (referenceFields[kind] ?? []).filter(({ form }) => form === 'in text').flatMap(({ path }) => nodesAt(node, path, '')).flatMap(({ field, value }) =>
+    (typeof value.plain === 'string' ? targetsInText(writtenIn(value)) : []).filter(({ isPicture, target }) => isPicture || !isWebAddress(target)).map(({ isPicture, target, start }) =>
+      ({ field, target, isPicture, span: { file: value.file, start: value.start + start, end: value.start + start + target.length } })))

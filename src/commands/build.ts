@@ -76,7 +76,7 @@ export function folderName(vesselName: string): string {
 }
 
 async function summary(folder: string, built: Built, tookMs: number, surroundings: Surroundings): Promise<string> {
-  const { place, view, sheetCounts, labelSheetCounts, findings, notAssessedCount, vessel, edition } = built
+  const { place, view, sheetCounts, labelSheetCounts, findings, notAssessed, vessel, edition } = built
   const { issue } = vessel.document
   const part = async (name: string, what: string) => `  ${name.padEnd(16)} ${sizeText(await bytesBelow(path.join(place, name))).padStart(8)}   ${what}\n`
   return [
@@ -90,7 +90,7 @@ async function summary(folder: string, built: Built, tookMs: number, surrounding
     await part('findings.json', 'the findings, for other programs'),
     await part('SHA256SUMS', 'checksums of every file; sha256sum -c SHA256SUMS'),
     `Findings: ${summaryText(findings)}${findings.length === 0 ? '' : `; asfitted check ${typedPath(folder, surroundings)} shows them`}.\n`,
-    `${notAssessedText(notAssessedCount)}\n`,
+    `${notAssessedText(notAssessed)}\n`,
     `Built in ${(tookMs / 1000).toFixed(1)} s.\n`,
   ].join('')
 }

@@ -3,7 +3,9 @@ import path from 'node:path'
 import type { Examination } from '../build.js'
 import { textForExcerpts } from '../load/secrets.js'
 import type { LocatedFinding } from '../findings/finding.js'
-import { reportText, wantsColour } from '../findings/report.js'
+import { grouped } from '../model/lookup.js'
+import type { NotAssessed } from '../model/results/gap.js'
+import { printable, reportText, wantsColour } from '../findings/report.js'
 import { type ExitCode, exitCode, type OutputStream, type Surroundings } from './surroundings.js'
 
 /** The findings for the person who reads `stream`. */
@@ -16,10 +18,18 @@ export function findingsText(examination: Examination, stream: OutputStream, { v
   })
 }
 
-export const notAssessedText = (count: number | null): string =>
-  count === null ? 'Nothing was calculated: mend the errors first.'
-  : count === 0 ? 'Every result that this version calculates was calculated.'
-  : `${count} ${count === 1 ? 'result is' : 'results are'} not assessed for want of data; the pack lists them with what to record.`
+export const notAssessedText = (notAssessed: readonly NotAssessed[] | null): string =>
+  notAssessed === null ? 'Nothing was calculated: mend the errors first.'
+  : notAssessed.length === 0 ? 'Every result that this version calculates was calculated.'
+  : `${notAssessed.length} ${notAssessed.length === 1 ? 'result is' : 'results are'} not assessed for want of data; the pack lists them with what to record.`
+
+/** A paragraph a calculation: what to record, then each subject with its reason. */
+export const notAssessedLines = (notAssessed: readonly NotAssessed[]): string =>
+  [...grouped(notAssessed, ({ calculation }) => [calculation])].map(([calculation, gaps]) => [
+    '', `${calculation}, not assessed`,
+    ...gaps.map(({ subjectTag, partTag, reason }) => `  ${printable(`${subjectTag}${partTag === null ? '' : ` (${partTag})`}: ${reason}`)}`),
+    `  remedy  ${gaps[0]!.needs}`,
+  ]).flat().map(line => `${line}\n`).join('') + (notAssessed.length === 0 ? '' : '\n')
 
 /** An accepted error counts: whether it may be accepted is nothing that a program can judge. */
 export const exitCodeFor = ({ status, findings }: { readonly status: string; readonly findings: readonly LocatedFinding[] }): ExitCode =>

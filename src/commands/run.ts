@@ -57,8 +57,9 @@ function makeProgram(surroundings: Surroundings, ended: (code: ExitCode) => void
     .description('read a vessel folder and report what is wrong, over a limit, missing or doubtful')
     .argument('<folder>', 'the vessel folder', folder)
     .option(...catalogueOption)
-    .option('--json', 'print the findings as JSON')
-    .action(async (vesselFolder: string, options: { catalogue?: string; json?: true }) => {
+    .option('--not-assessed', 'list what could not be calculated, with the reason and what to record')
+    .option('--json', 'print the findings and what is not assessed as JSON')
+    .action(async (vesselFolder: string, options: { catalogue?: string; json?: true; notAssessed?: true }) => {
       const { check } = await import('./check.js')
       ended(await check(vesselFolder, options, surroundings))
     })

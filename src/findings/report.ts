@@ -1,5 +1,6 @@
 /** Findings for the person at the terminal, and for another program. Makes text; printing is the command line's. */
 import pc from 'picocolors'
+import type { NotAssessed } from '../model/results/gap.js'
 import type { UnitSystem } from '../model/vessel.js'
 import { cite } from '../references/bibliography.js'
 import { sayAgainst } from '../units/format.js'
@@ -31,13 +32,14 @@ export function summaryText(findings: readonly LocatedFinding[]): string {
 }
 
 /**
- * The findings as one JSON document, for other programs; `notAssessedCount` is null when nothing was calculated. `accepted`
+ * The findings as one JSON document, for other programs; `notAssessed` is null when nothing was calculated. `accepted`
  * counts those of the `summary` that somebody accepts.
  */
-export const reportJson = (findings: readonly LocatedFinding[], notAssessedCount: number | null): string =>
+export const reportJson = (findings: readonly LocatedFinding[], notAssessed: readonly NotAssessed[] | null): string =>
   `${JSON.stringify({
     findings: grouped(findings).map(finding => ({ ...finding, accepted: finding.accepted ?? null })),
-    summary: summaryOf(findings), accepted: summaryOf(findings.filter(isAccepted)), notAssessedCount,
+    summary: summaryOf(findings), accepted: summaryOf(findings.filter(isAccepted)),
+    notAssessedCount: notAssessed?.length ?? null, notAssessed,
   }, null, 2)}\n`
 
 /** Errors before warnings before notes; in each, file by file from the top. */
@@ -112,7 +114,7 @@ function excerpt(lines: readonly string[], { line, column, endLine, endColumn }:
 const shown = (text: string): string => printable(text.replaceAll('\t', tab))
 
 /** Control characters of a file, those for the direction of writing included, must not reach the terminal: they do more than print. */
-const printable = (text: string): string => text.replace(/[\p{Cc}\u2028\u2029\u202A-\u202E\u2066-\u2069]/gu, '\uFFFD')
+export const printable = (text: string): string => text.replace(/[\p{Cc}\u2028\u2029\u202A-\u202E\u2066-\u2069]/gu, '\uFFFD')
 
 function painter(colour: boolean) {
   const { bold, cyan, dim, red, yellow } = pc.createColors(colour)

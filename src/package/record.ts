@@ -2,6 +2,7 @@
 import { mkdir, writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import type { LocatedFinding } from '../findings/finding.js'
+import type { NotAssessed } from '../model/results/gap.js'
 import { reportJson } from '../findings/report.js'
 import type { Results } from '../model/results.js'
 import type { Vessel } from '../model/vessel.js'
@@ -26,7 +27,7 @@ export interface RecordParts {
   readonly basis: Basis
   readonly results: Results
   readonly findings: readonly LocatedFinding[]
-  readonly notAssessedCount: number
+  readonly notAssessed: readonly NotAssessed[]
   readonly schedules: readonly Schedule[]
   /** Files for other programs, by their path from the top of the pack. */
   readonly files: readonly TextFile[]
@@ -43,7 +44,7 @@ export interface RecordParts {
 /** Writes `record/` and `findings.json` into the pack. */
 export async function writeRecord(packFolder: string, parts: RecordParts): Promise<void> {
   const files = new Map<string, string | Uint8Array>([
-    ['findings.json', reportJson(parts.findings, parts.notAssessedCount)],
+    ['findings.json', reportJson(parts.findings, parts.notAssessed)],
     ['record/vessel.json', jsonOf(parts.vessel)],
     ['record/results.json', jsonOf(resultsRecord(parts))],
     ...parts.files.map(({ file, text }): [string, string] => [file, text]),

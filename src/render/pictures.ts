@@ -25,6 +25,9 @@ export type Pictures = ReadonlyMap<string, Picture>
 const settings = { longestSidePx: 1600, qualityPercent: 80 } as const
 /** A picture that claims to be larger would take all memory there is. */
 const mostPixels = 100_000_000
+const tooLarge = 'it has more than 100 million pixels'
+/** What the decoder may take for one: about 11 bytes a pixel. Its own limits refuse what a telephone takes today. */
+const decoding = { 'image/jpeg': { maxResolutionInMP: mostPixels / 1e6, maxMemoryUsageInMB: 1600 } }
 
 const require = createRequire(import.meta.url)
 
@@ -78,8 +81,8 @@ export async function writePictures(pictures: Pictures, folder: string): Promise
 async function converted(bytes: Uint8Array): Promise<Kept> {
   refuseStrange(bytes)
   const { Jimp } = await import('jimp')
-  const read = await Jimp.fromBuffer(Buffer.from(bytes)).catch((error: unknown) => {
-    throw new Error(`it is damaged (${error instanceof Error ? error.message : String(error)})`)
+  const read = await Jimp.fromBuffer(Buffer.from(bytes), decoding).catch((error: unknown) => {
+    throw new Error(whyNotRead(error instanceof Error ? error.message : String(error)))
   })
   const { longestSidePx } = settings
   if (Math.max(read.width, read.height) > longestSidePx) read.scaleToFit({ w: longestSidePx, h: longestSidePx })
@@ -88,12 +91,17 @@ async function converted(bytes: Uint8Array): Promise<Kept> {
   return { width: onWhite.width, height: onWhite.height, base64: jpeg.toString('base64') }
 }
 
+const whyNotRead = (message: string): string =>
+  /^max(Resolution|MemoryUsage)In/.test(message) ? tooLarge
+  : message.includes('image/apng') ? 'it is an animated PNG file; save one picture of it'
+  : `it is damaged (${message})`
+
 /** By its first bytes, whatever its name says. */
 function refuseStrange(bytes: Uint8Array): void {
   const head = Buffer.from(bytes.subarray(0, 32))
   if (head.length === 0) throw new Error('the file is empty')
   if (head.subarray(1, 4).toString('latin1') === 'PNG') {
-    if (head.length >= 24 && head.readUInt32BE(16) * head.readUInt32BE(20) > mostPixels) throw new Error('it has more than 100 million pixels')
+    if (head.length >= 24 && head.readUInt32BE(16) * head.readUInt32BE(20) > mostPixels) throw new Error(tooLarge)
     return
   }
   if (head[0] === 0xff && head[1] === 0xd8) return

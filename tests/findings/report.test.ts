@@ -124,7 +124,8 @@ test('an accepted finding says so in its first line and its last, and in the cou
 })
 
 test('as JSON', () => {
-  expect(JSON.parse(reportJson([finding, acceptedFinding], 3))).toEqual({
-    findings: [{ ...finding, accepted: null }, acceptedFinding], summary: { error: 0, warning: 2, note: 0 }, accepted: { error: 0, warning: 1, note: 0 }, notAssessedCount: 3,
+  const gap = { calculation: 'Voltage drop', needs: 'Record it.', subjectTag: 'A1.2', partTag: 'W7', reason: 'no length' }
+  expect(JSON.parse(reportJson([finding, acceptedFinding], [gap]))).toEqual({
+    findings: [{ ...finding, accepted: null }, acceptedFinding], summary: { error: 0, warning: 2, note: 0 }, accepted: { error: 0, warning: 1, note: 0 }, notAssessedCount: 1, notAssessed: [gap],
   })
 })

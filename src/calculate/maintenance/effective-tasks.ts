@@ -1,5 +1,6 @@
 /** Which tasks hold for which things: the general one of a kind, in its place what the model's maker asks, in its place what the vessel's data say. */
 import { find, type Finding } from '../../findings/finding.js'
+import { nearestOf } from '../../findings/nearest.js'
 import { grouped } from '../../model/lookup.js'
 import type { GeneralTask } from '../../model/content.js'
 import type { EffectiveTask, NotDone } from '../../model/results/maintenance.js'
@@ -38,8 +39,8 @@ export function effectiveTasks(vessel: Vessel, generalTasks: readonly GeneralTas
     assigned: inJobs(sound),
     notDone: struckOut(all.filter(({ told }) => told.notDone)),
     findings: [
-      ...[...grouped(all.filter(({ told }) => !told.notDone && missing(told) !== null), ({ told }) => [`${told.origin} ${told.key}`]).values()].map(([first]) => incomplete(first!.told, first!.thing)),
-      ...astray.map(task => find(taskIncomplete, { subject: { kind: 'maintenance task', id: task.key }, field: null, evidence: {}, limit: null, context: { what: 'Maintenance task', key: 'it', lacks: 'items, since no general task has this key' } })),
+      ...[...grouped(all.filter(({ told }) => !told.notDone && missing(told) !== null), ({ told }) => [`${told.origin} ${told.key}`]).values()].map(([first]) => incomplete(first!.told, first!.thing, [...general.keys()])),
+      ...astray.map(task => find(taskIncomplete, { subject: { kind: 'maintenance task', id: task.key }, field: null, evidence: {}, limit: null, context: { what: 'Maintenance task', key: 'it', lacks: 'items', ...nearestOf(task.key, [...general.keys()]) } })),
     ],
   }
 }
@@ -79,15 +80,15 @@ function inPlaceOf(base: Told | undefined, facts: TaskFacts, origin: 'model' | '
 
 function missing(told: Told): string | null {
   const lacks = [told.title === null ? 'a title' : null, hasInterval(told) || told.seasons.length > 0 ? null : 'an interval or a season'].filter(each => each !== null)
-  return lacks.length === 0 ? null : `${lacks.join(' and ')}, since no general task has this key`
+  return lacks.length === 0 ? null : lacks.join(' and ')
 }
 
-function incomplete(told: Told, thing: Maintained): Finding {
+function incomplete(told: Told, thing: Maintained, generalKeys: readonly string[]): Finding {
   const about = { evidence: {}, limit: null }
-  const lacks = missing(told)!
+  const why = { lacks: missing(told)!, ...nearestOf(told.key, generalKeys) }
   return told.origin === 'vessel'
-    ? find(taskIncomplete, { ...about, subject: { kind: 'maintenance task', id: told.key }, field: null, context: { what: 'Maintenance task', key: 'it', lacks } })
-    : find(taskIncomplete, { ...about, subject: { kind: 'equipment', id: thing.tag }, field: 'maintenance', context: { what: 'Item', key: `the task ${told.key} of its model`, lacks } })
+    ? find(taskIncomplete, { ...about, subject: { kind: 'maintenance task', id: told.key }, field: null, context: { what: 'Maintenance task', key: 'it', ...why } })
+    : find(taskIncomplete, { ...about, subject: { kind: 'equipment', id: thing.tag }, field: 'maintenance', context: { what: 'Item', key: `the task ${told.key} of its model`, ...why } })
 }
 
 /** Things for which a task is the same are done together. */

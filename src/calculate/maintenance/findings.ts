@@ -30,8 +30,8 @@ export const runningHoursMissing: FindingKind<{ itemCount: number }> = {
 export const taskIncomplete: FindingKind<{}> = {
   id: 'MNT202', name: 'maintenance-task-incomplete', since, retired, severity: 'error',
   meaning: 'A task of maintenance lacks what it needs. One with the key of a general task takes over what is left out; a new one must say it all, and without that it is on no list.',
-  message: ({ subject, context }) => `${context?.['what']} ${subject.id}: ${context?.['key']} lacks ${context?.['lacks']}`,
-  remedy: () => 'Enter what is missing, or correct the key.',
+  message: ({ subject, context }) => `${context?.['what']} ${subject.id}: ${context?.['key']} lacks ${context?.['lacks']}, since no general task has this key${didYouMean(context?.['nearest'])}`,
+  remedy: () => 'Enter what is missing, or correct the key; docs/vessel-folder.md lists the general tasks.',
 }
 
 export const recordOfUnknownTask: FindingKind<{}> = {

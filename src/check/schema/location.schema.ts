@@ -27,4 +27,12 @@ export const arrangementDrawingSchema = z.strictObject({
   view: oneOf(['plan', 'profile'], 'Seen from above, bow to the right; or from the starboard side, bow to the right.'),
   from: position('The place on the boat at the lower left corner of the picture; the third direction is not used.'),
   to: position('The place at the upper right corner.'),
+}).refine(({ view, from, to }) => liesUpAndRight(view, from, to), {
+  path: ['to'], error: 'the upper right corner: forward of the lower left one, and to port of it on a plan, above it on a profile',
 })
+
+/** Both views have the bow to the right. */
+function liesUpAndRight(view: 'plan' | 'profile', from: readonly number[], to: readonly number[]): boolean {
+  const up = view === 'plan' ? 1 : 2
+  return to[0]! > from[0]! && to[up]! > from[up]!
+}

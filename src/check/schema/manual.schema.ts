@@ -17,15 +17,15 @@ export const absenceSchema = z.strictObject({
 })
 
 export const manualContentSchema = z.strictObject({
-  content: tag('Key of the content, as the completeness page names it.'),
+  content: tag('Key of the content, as the page on completeness names it.'),
   state: oneOf(['elsewhere', 'not applicable'], 'Whether another document holds it, or nothing has to.'),
   where: text('Which document, and where in it.').optional(),
   reason: text('Why it does not apply.').optional(),
 }).refine(entry => (entry.state === 'elsewhere' ? entry.where : entry.reason) !== undefined, { path: ['state'], error: 'with "elsewhere" the document under "where", with "not applicable" the "reason"' })
 
 export const acceptedDeviationSchema = z.strictObject({
-  finding: tag('Id of the finding, for example DCD101.'),
-  subject: text('What the finding is about, as it names it.'),
+  finding: tag('Id of the finding as asfitted check prints it, for example DCD101.'),
+  subject: text('What the finding is about, by tag or name alone: W7 of a message that begins with "Cable W7:". The key subject.id of asfitted check --json holds it.'),
   reason: text('Why it is accepted.'),
   by: text('Who accepts it.'),
   date: date('When.'),

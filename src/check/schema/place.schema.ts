@@ -11,6 +11,9 @@ export const systemSchema = z.strictObject({
   kind: oneOf(systemKinds, 'Which of the usual systems it is: decides what the manual says of it in general; by its tag when left out.').optional(),
 })
 
+/** On the plan, seen from above. */
+const spans = ([alongM, acrossM]: readonly number[], [otherAlongM, otherAcrossM]: readonly number[]): boolean => alongM !== otherAlongM && acrossM !== otherAcrossM
+
 export const zoneSchema = z.strictObject({
   tag: tag('Tag of the zone; also its own wireway point.'),
   name: text('Name of the zone.'),
@@ -21,6 +24,7 @@ export const zoneSchema = z.strictObject({
   from: position('One corner of the box that it fills.').optional(),
   to: position('The opposite corner.').optional(),
 }).refine(zone => (zone.from === undefined) === (zone.to === undefined), { path: ['to'], error: 'both corners of the box, or neither' })
+  .refine(({ from, to }) => from === undefined || to === undefined || spans(from, to), { path: ['to'], error: 'a corner that lies forward or aft of the first, and to port or starboard of it: a box without length or width is on no plan' })
 
 export const pointSchema = z.strictObject({
   tag: tag('Tag of the wireway point.'),

@@ -1,7 +1,7 @@
 /** What could not be calculated, with the reason and what to record to get it. Silence is never a pass. */
 import { lookup } from '../../model/lookup.js'
 import type { Results } from '../../model/results.js'
-import type { Gap as ResultGap } from '../../model/results/gap.js'
+import type { Gap as ResultGap, NotAssessed } from '../../model/results/gap.js'
 import type { Tag, Vessel } from '../../model/vessel.js'
 import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
@@ -39,8 +39,12 @@ export function notAssessedPages(context: ViewContext): readonly Page[] {
   }]
 }
 
-/** How many results are missing for a vessel. */
-export const countNotAssessed = (vessel: Vessel, results: Results): number => countGaps(calculationsOf({ results, lookup: lookup(vessel) }))
+/** Every result that is missing for a vessel, calculation by calculation as the page lists them. */
+export const listNotAssessed = (vessel: Vessel, results: Results): readonly NotAssessed[] =>
+  calculationsOf({ results, lookup: lookup(vessel) }).flatMap(({ title, needs, gaps }) =>
+    gaps.map(({ tag, part, reason }) => ({ calculation: title, needs, subjectTag: tag, partTag: part, reason })))
+
+export const countNotAssessed = (vessel: Vessel, results: Results): number => listNotAssessed(vessel, results).length
 
 const countGaps = (calculations: readonly Calculation[]): number => calculations.reduce((sum, { gaps }) => sum + gaps.length, 0)
 

@@ -37,7 +37,7 @@ const titled = (context: ViewContext, { title, text }: Procedure): readonly Bloc
   [{ is: 'heading', text: title, anchor: null }, { is: 'markdown', source: markdownWithTags(context, text) }]
 
 /** `[[P1]]` → a link with tag and name; of what has no page the words alone. */
-export const markdownWithTags = (context: ViewContext, markdown: string): string => replaceTags(markdown, tag => {
+export const markdownWithTags = (context: ViewContext, markdown: string): string => replaceTags(withoutOurAddresses(markdown), tag => {
   const words = plainInMarkdown(wordsFor(context, tag))
   const to = context.addressOf(tag)
   return to === null ? words : `[${words}](asfitted:${to})`
@@ -49,3 +49,6 @@ function wordsFor({ lookup, nameOf }: ViewContext, tag: Tag): string {
   if (name === null) return tag
   return lookup.zones.has(tag) || lookup.systems.has(tag) ? name : `${tag} ${name}`
 }
+
+/** Addresses of our own are none that an author can know: left in, they would lead to no page. */
+const withoutOurAddresses = (markdown: string): string => markdown.replace(/\]\(\s*<?asfitted:/gi, '](')
