@@ -107,7 +107,7 @@ const harmless = new Set([
   'compass', 'rudder sensor', 'smoke alarm', 'gas detector', 'antenna splitter', 'mobile-data router', 'wireless access point', 'microphone', 'network switch', 'gateway', 'engine gateway',
   'serial multiplexer', 'can bus tee', 'can bus terminator', 'horn', 'toilet', 'socket', 'battery monitor', 'refrigerator', 'switch', 'junction box', 'connector', 'terminal block', 'galvanic isolator',
   'fire extinguisher', 'fixed fire extinguisher', 'fire blanket', 'escape hatch', 'manual bilge pump', 'emergency tiller', 'liferaft', 'lifejackets', 'lifebuoy', 'boarding ladder', 'distress signals',
-  'first-aid kit', 'torch', 'tools and spares', 'anode', 'engine stop', 'other', 'vhf handset',
+  'first-aid kit', 'torch', 'tools and spares', 'anode', 'engine stop', 'other', 'vhf handset', 'hydrostatic release',
 ])
 it('every kind of the sample that can hurt has its caution', async () => {
   const vessel = await vesselAt('sample-vessel')
