@@ -2,7 +2,7 @@
 import { isThere } from '../../model/lookup.js'
 import type { Tag } from '../../model/vessel.js'
 import type { ViewContext } from '../context.js'
-import { placeText } from '../pages/equipment.view.js'
+import { placesInTurn } from '../pages/equipment.view.js'
 import { effectNames } from '../pages/fault-words.js'
 import { byTag, tableOf } from '../tables.js'
 import { counted, muted } from '../text.js'
@@ -20,13 +20,14 @@ export function isolatorTable(context: ViewContext, way: string | undefined): re
   const links = isolators.filter(({ tag }) => isNormallyOpen(context, tag))
   const inOrder = way === 'on' ? turned : turned.toReversed()
   const rows = [...inOrder.map((item, i) => ({ item, order: [`${i + 1}. `] as Text })), ...links.map(item => ({ item, order: [muted('leave open: ')] as Text }))]
+  const place = placesInTurn(context)
   return [tableOf(rows, {
     id: `isolators-${way}`,
     caption: way === 'on' ? 'Battery isolators, in this order' : 'Battery isolators, the other way round',
     empty: 'No battery isolator is recorded.',
     columns: [
       { title: 'Isolator', width: 'text', cell: ({ item, order }) => [...order, ...context.named(item.tag)] },
-      { title: 'Where', width: 'text', cell: ({ item }) => placeText(context, item) },
+      { title: 'Where', width: 'text', cell: ({ item }) => place(item) },
       { title: 'What hangs on it', width: 'text', cell: ({ item }) => whatHangs(context, item.tag) },
     ],
   })]
