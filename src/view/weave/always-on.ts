@@ -3,8 +3,11 @@ import { isThere } from '../../model/lookup.js'
 import type { SupplyLine } from '../../model/results/dependency.js'
 import type { ViewContext } from '../context.js'
 import { circuitPlace, protectionText } from '../pages/circuit-parts.js'
+import { say } from '../../units/format.js'
 import { byTag, tableOf } from '../tables.js'
-import type { Block } from '../view-model.js'
+import { joined, muted, strong } from '../text.js'
+import { inDays } from './on-batteries.js'
+import type { Block, Text } from '../view-model.js'
 
 export function alwaysOnTable(context: ViewContext): readonly Block[] {
   const { results, lookup } = context
@@ -26,5 +29,20 @@ export function alwaysOnTable(context: ViewContext): readonly Block[] {
       { title: 'Fuse or breaker', width: 'short', cell: ({ circuit }) => [context.tag(circuit.tag), ` ${protectionText(circuit)}`] },
       { title: 'Where that is', width: 'text', cell: ({ circuit }) => circuitPlace(context, circuit) },
     ],
-  })]
+  }), ...lastingFacts(context)]
+}
+
+/** When somebody has to charge, bank by bank. */
+function lastingFacts(context: ViewContext): readonly Block[] {
+  const { unattended } = context.results.emergency
+  if (unattended.length === 0) return []
+  return [{
+    is: 'facts', caption: 'How long the batteries carry that, from full, with nothing charging', entries: unattended.map(({ batteryTag, endurance, loadCurrentA, itemTags, unknownTags }) => ({
+      label: `${batteryTag} ${context.nameOf(batteryTag) ?? ''}`.trim(),
+      value: [
+        ...(endurance.status === 'computed' ? [strong(inDays(endurance.output.enduranceH)), ` down to the lowest charge allowed, at ${say('loadCurrentA', loadCurrentA)} together: `, ...joined(itemTags.map(context.named)), '.'] : [muted(`not assessed: ${endurance.reason}.`)]),
+        ...(unknownTags.length === 0 ? [] : [' Not counted, since no current is recorded: ', ...joined(unknownTags.map(context.named)), '.']),
+      ] as Text,
+    })),
+  }, { is: 'paragraph', text: ['Bilge pumps that run make it shorter. Charge well before: a battery that is empty pumps no water.'] }]
 }
