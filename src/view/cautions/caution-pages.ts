@@ -3,7 +3,7 @@ import { kindsOf } from '../../model/item-kinds.js'
 import { isThere } from '../../model/lookup.js'
 import { emergencyTasks, ownerTasks } from '../../references/procedure-places.js'
 import type { CautionPage } from '../../references/caution-words.js'
-import { cautionBlocks, cautionLine, type Where, systemKindOf } from './cautions.js'
+import { cautionBlocks, cautionLine, cautionReference, type Where, systemKindOf } from './cautions.js'
 import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
 import type { Block, Page, PageKey } from '../view-model.js'
@@ -15,7 +15,7 @@ export function withCautions(context: ViewContext, pages: readonly Page[]): read
     if (place === null) return page
     const { blocks, printed } = page
     // Who works by a task must have its caution before the eyes, on paper too; elsewhere the chapter on safety has it, and a card has but one sheet.
-    const onPaper = place.where.task === undefined || page.oneSheet !== undefined ? cautionLine(context, place.where) : cautionBlocks(context, place.where, { inFull: 1 })
+    const onPaper = page.oneSheet !== undefined ? cautionReference(context, place.where) : place.where.task === undefined ? cautionLine(context, place.where) : cautionBlocks(context, place.where, { inFull: 1 })
     return { ...page, blocks: putIn(blocks, place.at, cautionBlocks(context, place.where, place)), printed: putIn(printed ?? blocks, place.at, onPaper) }
   })
 }

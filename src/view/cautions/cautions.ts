@@ -80,3 +80,9 @@ const linesOf = (cautions: readonly Caution[], words: string): Block =>
 
 /** The same on paper, where the chapter on safety is in the same volume: nothing but the line. */
 export const cautionLine = (context: ViewContext, where: Where): readonly Block[] => cautionBlocks(context, where, { inFull: 0 })
+
+/** On a card, which is read without the manual beside it: what the chapter warns of, by name. */
+export function cautionReference(context: ViewContext, where: Where): readonly Block[] {
+  const cautions = cautionsFor(context, where)
+  return cautions.length === 0 ? [] : [{ is: 'paragraph', text: ['The manual warns, under ', linkTo(fixedPages.safety, 'Safety'), ': ', ...joined(cautions.map(({ title }) => [title]), '; '), '.'] }]
+}

@@ -10,10 +10,13 @@ export function protectionText({ protection, unprotectedReason }: Circuit): stri
   return unprotectedReason === null ? 'no protection recorded' : `unprotected: ${unprotectedReason}`
 }
 
+/** Its own, else that of what it is fed from. */
+export const zoneOfCircuit = ({ lookup }: ViewContext, { zoneTag, fedFromTag }: Circuit): Tag | null => zoneTag ?? lookup.items.get(fedFromTag)?.zoneTag ?? null
+
 /** Where the protective device is: panel and way, zone, words; with how to get there for whoever must go now. */
 export function circuitPlace(context: ViewContext, circuit: Circuit, { withAccess = false } = {}): Text {
   const source = context.lookup.items.get(circuit.fedFromTag)
-  const zone = circuit.zoneTag ?? source?.zoneTag ?? null
+  const zone = zoneOfCircuit(context, circuit)
   const location = circuit.location ?? (circuit.zoneTag === null ? source?.location ?? null : null)
   const access = zone === null || !withAccess ? null : context.lookup.zones.get(zone)?.access ?? null
   return [

@@ -1,5 +1,6 @@
 /** What several pages say of an item: kind, make, place. */
 import type { Item } from '../../model/lookup.js'
+import type { Tag } from '../../model/vessel.js'
 import { equipmentKinds } from '../../references/equipment-kinds.js'
 import type { ViewContext } from '../context.js'
 import { muted, notRecorded } from '../text.js'
@@ -21,4 +22,14 @@ export function placeText(context: ViewContext, item: Item, { withAccess = true 
     ...(item.location === null ? [] : [`: ${item.location}`]),
     ...(access === null || !withAccess ? [] : [' ', muted(`(access: ${access})`)]),
   ]
+}
+
+/** For a list: the way into a space is said at the first thing that is in it. */
+export function placesInTurn(context: ViewContext): (item: Item) => Text {
+  const told = new Set<Tag>()
+  return item => {
+    const withAccess = item.zoneTag === null || !told.has(item.zoneTag)
+    if (item.zoneTag !== null) told.add(item.zoneTag)
+    return placeText(context, item, { withAccess })
+  }
 }

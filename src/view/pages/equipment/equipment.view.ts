@@ -6,7 +6,7 @@ import { say, sayBoth } from '../../../units/format.js'
 import { assessCircuit, circuitVerdict, verdictMark } from '../../parts/assessment.js'
 import { cablesTable } from '../cables.view.js'
 import { legendTable } from '../circuits/circuits.view.js'
-import { circuitPlace, protectionText } from '../../parts/circuit-parts.js'
+import { circuitPlace, protectionText, zoneOfCircuit } from '../../parts/circuit-parts.js'
 import { kindTitle, makerAndModel, placeText } from '../../parts/item-parts.js'
 import type { ViewContext } from '../../context.js'
 import { placementFacts } from '../placement/item-facts.js'
@@ -15,7 +15,7 @@ import { radioFacts } from '../radio/item-facts.js'
 import { batteryFacts, networkPowerFacts, sourceFacts } from './source-facts.js'
 import { deadBlocks, lossBlocks } from '../fault-tracing/fault-blocks.js'
 import { findingCards } from '../../parts/finding-cards.js'
-import { cautionBlocks } from '../../cautions/cautions.js'
+import { cautionBlocks, cautionLine } from '../../cautions/cautions.js'
 import { fixedPages } from '../../site-map.js'
 import { photographBlocks, whereItIs } from '../location/location-blocks.js'
 import { positionWords } from '../location/position-words.js'
@@ -66,15 +66,20 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
   const fed = lookup.circuitsFedFrom.get(item.tag) ?? []
   const cables = lookup.cablesAt.get(item.tag) ?? []
   const findings = context.findingsBySubject.get(item.tag) ?? []
+  const dead = deadBlocks(context, item.tag)
+  const cautions = cautionBlocks(context, { kinds: kindsOf(item) })
+  const [comesFirst, comesAfter] = aroundDead(context, item, dead, cautions)
   const blocks: readonly (Block | null)[] = [
-    whereFacts(context, item, circuits),
-    ...cautionBlocks(context, { kinds: kindsOf(item) }),
-    ...deadBlocks(context, item.tag),
+    foundFacts(context, item, circuits, { withAccess: true }),
+    ...comesFirst,
+    ...dead,
+    ...comesAfter,
     ...lossBlocks(context, item.tag),
     ...whereItIs(context, item.tag),
     ...photographBlocks(context, [item.tag]),
     ...proceduresAbout(context, item.tag),
     ...operatingBlocks(context, item),
+    dataFacts(context, item, { onPaper: false }),
     circuits.length === 0 ? null : supplyTable(context, circuits),
     fed.length === 0 ? null : legendTable(context, fed, { id: 'feeds', caption: 'Circuits fed from here' }),
     cables.length === 0 ? null : cablesTable(context, cables, { id: 'cables', caption: 'Cables that end here', seenFrom: item.tag }),
@@ -97,12 +102,22 @@ function equipmentPage(context: ViewContext, item: Equipment | Battery | Busbar)
   }
 }
 
+/**
+ * Who stands before a dead thing reads the place of its fuse and the steps on the first screen of a telephone: a danger to life stands
+ * before them in full, of other cautions the names, and these in full behind.
+ */
+function aroundDead(context: ViewContext, item: Item, dead: readonly Block[], cautions: readonly Block[]): readonly [readonly Block[], readonly Block[]] {
+  const isDanger = cautions.some(block => block.is === 'callout' && block.signal === 'DANGER')
+  return dead.length === 0 || isDanger ? [cautions, []] : [cautionLine(context, { kinds: kindsOf(item) }), cautions.filter(({ is }) => is === 'callout')]
+}
+
 /** On paper an entry of a few lines: what, where, fuse, cables, neighbours. */
 function printedEntry(context: ViewContext, item: Equipment | Battery | Busbar, circuits: readonly Circuit[]): readonly Block[] {
   const cables = context.lookup.cablesAt.get(item.tag) ?? []
-  const facts = whereFacts(context, item, circuits, { onPaper: true })
+  const found = foundFacts(context, item, circuits, { withAccess: false })
   const entries = [
-    ...facts.entries,
+    ...found.entries,
+    ...dataFacts(context, item, { onPaper: true })?.entries ?? [],
     ...(cables.length === 0 ? [] : [{
       label: 'Cables',
       value: joined(cables.toSorted(byTag).map(cable => {
@@ -111,16 +126,21 @@ function printedEntry(context: ViewContext, item: Equipment | Battery | Busbar, 
       }), '; '),
     }]),
   ]
-  return [{ ...facts, entries, dense: true }]
+  return [{ ...found, entries, dense: true }]
 }
 
-/** On paper without the ways of access, which stand with the zones, and without mass and position. */
-function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, circuits: readonly Circuit[], { onPaper = false } = {}): Facts {
+/** Where it is and where its fuse is. On paper without the ways of access, which stand with the zones. */
+function foundFacts(context: ViewContext, item: Equipment | Battery | Busbar, circuits: readonly Circuit[], { withAccess }: { readonly withAccess: boolean }): Facts {
+  return { is: 'facts', caption: null, entries: [
+    { label: 'Where', value: placeText(context, item, { withAccess }) },
+    { label: 'Protected by', value: protectedBy(context, item, circuits, { withAccess }) },
+  ] }
+}
+
+/** What it is. On paper without mass and position; null where nothing more is recorded. */
+function dataFacts(context: ViewContext, item: Equipment | Battery | Busbar, { onPaper }: { readonly onPaper: boolean }): Facts | null {
   const { vessel } = context
-  const entries: { label: string; value: Text }[] = [
-    { label: 'Where', value: placeText(context, item, { withAccess: !onPaper }) },
-    { label: 'Protected by', value: protectedBy(context, item.tag, circuits, { withAccess: !onPaper }) },
-  ]
+  const entries: { label: string; value: Text }[] = []
   const add = (label: string, value: string | null) => { if (value !== null) entries.push({ label, value: [value] }) }
   if (item.systemTag !== null) entries.push({ label: 'System', value: context.named(item.systemTag) })
   add('Maker, model', makerAndModel(item))
@@ -147,12 +167,20 @@ function whereFacts(context: ViewContext, item: Equipment | Battery | Busbar, ci
     add('Rated current', item.ratedCurrentA === null ? null : say('ratedCurrentA', item.ratedCurrentA))
   }
   add('Status', item.status)
-  return { is: 'facts', caption: null, entries }
+  return entries.length === 0 ? null : { is: 'facts', caption: onPaper ? null : 'Data', entries }
 }
 
-/** What lives on its network cable has no device of its own. */
-function protectedBy(context: ViewContext, tag: Tag, circuits: readonly Circuit[], place: { readonly withAccess: boolean }): Text {
-  if (circuits.length > 0) return joined(circuits.map(circuit => [context.tag(circuit.tag), ` ${protectionText(circuit)}, `, ...circuitPlace(context, circuit, place)]), { is: 'break' })
+/** What lives on its network cable has no device of its own. The way into a space is said once. */
+function protectedBy(context: ViewContext, { tag, zoneTag }: Item, circuits: readonly Circuit[], { withAccess }: { readonly withAccess: boolean }): Text {
+  const told = new Set([zoneTag])
+  if (circuits.length > 0) {
+    return joined(circuits.map(circuit => {
+      const zone = zoneOfCircuit(context, circuit)
+      const isNew = !told.has(zone)
+      told.add(zone)
+      return [context.tag(circuit.tag), ` ${protectionText(circuit)}, `, ...circuitPlace(context, circuit, { withAccess: withAccess && isNew })]
+    }), { is: 'break' })
+  }
   const port = networkSupply(context, tag)
   return port === null ? [muted('listed by no circuit')] : ['no device of its own: it lives on ', ...port]
 }

@@ -1,9 +1,12 @@
 /** For the page of a thing: where to look when it is dead, and what is lost when it fails. */
 import { slug } from '../../../model/address.js'
-import type { Tag } from '../../../model/vessel.js'
+import type { SafetyService, Tag } from '../../../model/vessel.js'
+import type { EmergencyTask } from '../../../references/procedure-places.js'
+import { safetyServiceOf } from '../../../references/safety-services.js'
 import type { ViewContext } from '../../context.js'
+import { fixedPages } from '../../site-map.js'
 import { tableOf } from '../../tables.js'
-import { joined, strong } from '../../text.js'
+import { joined, linkTo, strong } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
 import { dataSteps } from './fault-data-steps.js'
 import { supplySteps } from './fault-steps.js'
@@ -13,7 +16,21 @@ import { closedBy, effectNames, linkCaution, lossGroups, offersLink, restoreText
 /** "P1 does not work": step by step to its source, then its data; none where nothing is known of what it lives on. */
 export function deadBlocks(context: ViewContext, tag: Tag): readonly Block[] {
   const steps = [...supplySteps(context, tag), ...dataSteps(context, tag), ...networkTree(context, tag)]
-  return steps.length === 0 ? [] : [{ is: 'heading', text: `${tag} does not work`, anchor: 'does-not-work' }, ...steps]
+  return steps.length === 0 ? [] : [{ is: 'heading', text: `${tag} does not work`, anchor: 'does-not-work' }, ...boatFirst(context, tag), ...steps]
+}
+
+/** Services that a boat cannot be without for an hour, with the emergency page that comes before any measuring. */
+const beforeMeasuring: Partial<Record<SafetyService, { readonly when: string; readonly task: EmergencyTask }>> = {
+  'bilge pumping': { when: 'Water rises', task: 'flooding' },
+  'engine control': { when: 'Under way', task: 'loss-of-steering' },
+}
+
+function boatFirst(context: ViewContext, tag: Tag): readonly Block[] {
+  const item = context.lookup.equipment.get(tag)
+  const service = item === undefined ? null : safetyServiceOf(item)
+  const first = service === null ? undefined : beforeMeasuring[service]
+  const text = first === undefined ? undefined : context.content.emergency.get(first.task)
+  return first === undefined || text === undefined ? [] : [{ is: 'paragraph', text: [strong(`${first.when}? `), 'First ', linkTo(`${fixedPages.emergency}/${first.task}`, text.title), '.'] }]
 }
 
 /** Of a network the text that goes on from its supply. */

@@ -11,7 +11,7 @@ import type { ViewContext } from '../../context.js'
 import { joined, muted, strong } from '../../text.js'
 import type { Block, Step, Steps, Text } from '../../view-model.js'
 import { labelText } from '../../../model/cable-label.js'
-import { protectionText } from '../../parts/circuit-parts.js'
+import { protectionText, zoneOfCircuit } from '../../parts/circuit-parts.js'
 import { treeLink } from './fault-tree-links.js'
 import { closedBy, thingPlace } from './fault-words.js'
 
@@ -96,9 +96,10 @@ function stepsOf(
 }
 
 /** How to get at a space is said once, at the first step that leads there. */
-function zoneOf({ lookup }: ViewContext, { tag }: FaultPoint): Tag | null {
+function zoneOf(context: ViewContext, { tag }: FaultPoint): Tag | null {
+  const { lookup } = context
   const circuit = lookup.circuits.get(tag)
-  return circuit === undefined ? lookup.items.get(tag)?.zoneTag ?? null : circuit.zoneTag ?? lookup.items.get(circuit.fedFromTag)?.zoneTag ?? null
+  return circuit === undefined ? lookup.items.get(tag)?.zoneTag ?? null : zoneOfCircuit(context, circuit)
 }
 
 function stepOf(context: ViewContext, tag: Tag, point: FaultPoint, { goesOn, withAccess }: { readonly goesOn: boolean; readonly withAccess: boolean }): Omit<Step, 'number'> {
@@ -133,7 +134,8 @@ function wordsOf(context: ViewContext, itemTag: Tag, point: FaultPoint): Words {
       look: isDistributionPoint(context.vessel, tag) ? ['Loose, warm or green where the supply comes in?']
         : point.reading.is === 'data cable' ? ['Lamps at its plug? Plug seated, dry, not green? Cable ', ...cables, '.']
         : ['Switched on? Plug seated, dry, not green? A fuse of its own in its lead?'],
-      there: isDistributionPoint(context.vessel, tag) ? ['it is fed; look at the circuits behind it.'] : ['it has its supply. Look at its data below; else the fault is in it.'],
+      there: isDistributionPoint(context.vessel, tag) ? ['it is fed; look at the circuits behind it.'] : (context.results.dependency.traces.get(tag)?.data ?? []).length > 0 ? ['it has its supply. Look at its data below; else the fault is in it.']
+        : ['it has its supply: the fault is in it.'],
     }
     case 'switch': return {
       title: context.named(tag), there: beyond,

@@ -15,47 +15,55 @@ import { printedSteps } from './fault-printed.js'
 import { serviceTables, servicesTable } from './fault-services.js'
 import { treeAddress, treesHere } from './fault-tree-links.js'
 
+/** A page to begin at, short enough for a telephone, with the tables on pages behind it; on paper all in one. */
 export function faultTracingPages(context: ViewContext): readonly Page[] {
-  const before: readonly Block[] = [{ is: 'markdown', source: howTo }, treeCards(context)]
-  const after: readonly Block[] = [
-    { is: 'heading', text: 'What does not work?', anchor: 'does-not-work' },
-    ...lookUp(context),
-    ...lossesBlocks(context),
-  ]
-  return [{
+  const [services, ...systems] = lookUp(context)
+  const losses = lossSections(context)
+  const howToBlock: Block = { is: 'markdown', source: howTo }
+  const behind = (name: string, title: string, blocks: readonly Block[]): Page =>
+    ({ key: `${fixedPages.faultTracing}/${name}`, title, kicker: 'Fault tracing', lead: null, printed: null, trail: [{ text: 'Fault tracing', to: fixedPages.faultTracing }], blocks })
+  const systemPages = systems.map(({ name, title, tables }) => behind(name, title, tables))
+  const lossPages = losses.map(({ name, title, blocks }) => behind(name, title, blocks))
+  const group = (title: string, cards: Block): readonly Block[] => [{ is: 'heading', text: title, anchor: null }, cards]
+  const page: Page = {
     key: fixedPages.faultTracing,
     title: 'Fault tracing',
     kicker: null,
     lead: ['Something is dead. Look it up under ', linkTo(fixedPages.find, 'Find by tag or name'), ', or find it below: the first thing to look at stands beside it, and its own page has every step back to the source, with what to measure.'],
-    printed: [...before, ...printedSteps(context), ...after],
+    printed: [
+      howToBlock, treeCards(context), ...printedSteps(context),
+      { is: 'heading', text: 'What does not work?', anchor: 'does-not-work' }, ...[services!, ...systems].flatMap(({ tables }) => tables),
+      ...losses.flatMap(({ name, title, blocks }): readonly Block[] => [{ is: 'heading', text: title, anchor: name }, ...blocks]),
+    ],
     trail: [],
-    blocks: [...before, ...after],
-  }]
+    blocks: [
+      howToBlock,
+      { is: 'heading', text: 'What does not work?', anchor: 'does-not-work' }, ...services!.tables,
+      ...(systemPages.length === 0 ? [] : group('Everything else, by system', cardsTo(systemPages))),
+      ...group('By what you see', treeCards(context)),
+      ...group('What goes dead with what', cardsTo(lossPages)),
+    ],
+  }
+  return [page, ...systemPages, ...lossPages]
 }
+
+const cardsTo = (pages: readonly Page[]): Block => ({ is: 'cards', cards: pages.map(({ key, title }) => ({ title, to: key, text: [] })) })
 
 const treeCards = (context: ViewContext): Block => ({
   is: 'cards', cards: treesHere(context).map(({ key, title }) => ({ title, to: treeAddress(key), text: [] })),
 })
 
-function lossesBlocks(context: ViewContext): readonly Block[] {
-  return [
-    { is: 'heading', text: 'Single points behind safety services', anchor: 'single-points' },
-    { is: 'paragraph', text: [servicesWords] },
-    servicesTable(context),
-    ...serviceTables(context),
-    { is: 'heading', text: 'If this trips, this is what you lose', anchor: 'if-this-trips' },
-    ...deviceTables(context),
-    { is: 'heading', text: 'When a module or a network is lost', anchor: 'networks-lost' },
-    networkTable(context),
-    ...moduleTables(context),
-    { is: 'heading', text: 'What was not followed', anchor: 'not-followed' },
-    { is: 'paragraph', text: [limitsWords] },
-    gapsTable(context),
-  ]
-}
+interface Section { readonly name: string; readonly title: string; readonly blocks: readonly Block[] }
+
+const lossSections = (context: ViewContext): readonly Section[] => [
+  { name: 'single-points', title: 'Single points behind safety services', blocks: [{ is: 'paragraph', text: [servicesWords] }, servicesTable(context), ...serviceTables(context)] },
+  { name: 'if-this-trips', title: 'If this trips, this is what you lose', blocks: deviceTables(context) },
+  { name: 'networks-lost', title: 'When a module or a network is lost', blocks: [networkTable(context), ...moduleTables(context)] },
+  { name: 'not-followed', title: 'What was not followed', blocks: [{ is: 'paragraph', text: [limitsWords] }, gapsTable(context)] },
+]
 
 const howTo = `1. **Is it one thing or many?** If several are dead, look for what they share: the panel, its feeder, the isolator, the battery.
-2. **One thing:** its own fuse or breaker first, then its switch, its plug, the panel, the feeder, the battery. Then its data. The page of each item lists them in this order.
+2. **One thing:** look at its own fuse or breaker first. Not that: go from the thing back, its plug, its switch, the fuse again with a meter, the panel, the feeder, the battery. Then its data. The page of each item has these steps.
 3. **Switch off or draw the fuse first,** then touch wires. Never work on live mains (shore power, generator, inverter): pull the plug, stop the source, and leave it to a qualified person.
 4. **Same fuse, same rating, once.** If it opens again there is a fault behind it: leave it off. Smell, heat or smoke: switch the isolators off and treat it as a fire.
 5. **Whatever is dead, keep the boat safe first:** steer, pump by hand, show a light, call on the hand-held radio. Then trace.`
@@ -69,8 +77,10 @@ const limitsWords = 'Batteries, shore power and generators count as sources. Alt
 
 interface LookUp { readonly item: Equipment; readonly first: Tag; readonly by: Tag | null }
 
+interface Group { readonly name: string; readonly title: string; readonly tables: readonly Table[] }
+
 /** Every item with what to look at first: what serves safety, then in small tables a system each. */
-function lookUp(context: ViewContext): readonly Table[] {
+function lookUp(context: ViewContext): readonly Group[] {
   const { vessel, results: { dependency: { traces } } } = context
   const items = vessel.equipment.flatMap((item): LookUp[] => {
     const trace = traces.get(item.tag)
@@ -79,8 +89,12 @@ function lookUp(context: ViewContext): readonly Table[] {
   })
   const systems = [...vessel.systems.map(system => ({ tag: system.tag as Tag | null, name: system.name })), { tag: null, name: 'Other items' }]
   return [
-    ...lookUpTable(context, 'services', 'Dead? What serves safety', items.filter(({ item }) => safetyServiceOf(item) !== null)),
-    ...systems.flatMap(({ tag, name }) => lookUpTable(context, `system-${slug(tag ?? 'other')}`, `Dead? ${name}`, items.filter(({ item }) => item.systemTag === tag))),
+    { name: 'services', title: 'What serves safety', tables: lookUpTable(context, 'services', 'Dead? What serves safety', items.filter(({ item }) => safetyServiceOf(item) !== null)) },
+    ...systems.flatMap(({ tag, name }): readonly Group[] => {
+      const id = `system-${slug(tag ?? 'other')}`
+      const tables = lookUpTable(context, id, `Dead? ${name}`, items.filter(({ item }) => item.systemTag === tag))
+      return tables.length === 0 ? [] : [{ name: id, title: name, tables }]
+    }),
   ]
 }
 

@@ -2,13 +2,15 @@
 import type { Isolator } from '../../../model/results/emergency.js'
 import type { Tag } from '../../../model/vessel.js'
 import type { ViewContext } from '../../context.js'
+import { say } from '../../../units/format.js'
 import { effectNames } from '../../pages/fault-tracing/fault-words.js'
 import { circuitPlace, protectionText } from '../../parts/circuit-parts.js'
-import { placeText } from '../../parts/item-parts.js'
+import { placesInTurn } from '../../parts/item-parts.js'
 import { tableOf } from '../../tables.js'
-import { counted, muted } from '../../text.js'
+import { counted, joined, muted, strong } from '../../text.js'
 import type { Block, Text } from '../../view-model.js'
 import { alwaysLiveCaption, mostAlive } from './isolation.js'
+import { inDays } from './on-batteries.js'
 import { someNames } from './reach.js'
 
 /**
@@ -24,13 +26,14 @@ export function isolatorTable(context: ViewContext, way: string | undefined): re
     ...inOrder.map((isolator, i) => ({ isolator, order: [`${i + 1}. `] as Text })),
     ...isolators.filter(({ inLink }) => inLink).map(isolator => ({ isolator, order: [muted('leave open: ')] as Text })),
   ]
+  const place = placesInTurn(context)
   return [tableOf(rows, {
     id: `isolators-${way}`,
     caption: 'Battery isolators, in this order',
     empty: 'No battery isolator is recorded.',
     columns: [
       { title: 'Isolator', width: 'text', cell: ({ isolator, order }) => [...order, ...context.named(isolator.tag)] },
-      { title: 'Where', width: 'text', cell: ({ isolator }) => placeText(context, context.lookup.equipment.get(isolator.tag)!) },
+      { title: 'Where', width: 'text', cell: ({ isolator }) => place(context.lookup.equipment.get(isolator.tag)!) },
       { title: 'What hangs on it', width: 'text', cell: ({ isolator }) => whatHangs(context, isolator) },
     ],
   })]
@@ -58,4 +61,19 @@ export const alwaysLiveTable = (context: ViewContext): readonly Block[] => [tabl
     { title: 'Fuse or breaker', width: 'short', cell: ({ circuitTag }) => [context.tag(circuitTag), ` ${protectionText(context.lookup.circuits.get(circuitTag)!)}`] },
     { title: 'Where that is', width: 'text', cell: ({ circuitTag }) => circuitPlace(context, context.lookup.circuits.get(circuitTag)!) },
   ],
-})]
+}), ...lastingFacts(context)]
+
+/** When somebody has to charge, bank by bank. */
+function lastingFacts(context: ViewContext): readonly Block[] {
+  const { unattended } = context.results.emergency
+  if (unattended.length === 0) return []
+  return [{
+    is: 'facts', caption: 'How long the batteries carry that, from full, with nothing charging', entries: unattended.map(({ batteryTag, endurance, loadCurrentA, itemTags, unknownTags }) => ({
+      label: `${batteryTag} ${context.nameOf(batteryTag) ?? ''}`.trim(),
+      value: [
+        ...(endurance.status === 'computed' ? [strong(inDays(endurance.output.enduranceH)), ` down to the lowest charge allowed, at ${say('loadCurrentA', loadCurrentA)} together: `, ...joined(itemTags.map(context.named)), '.'] : [muted(`not assessed: ${endurance.reason}.`)]),
+        ...(unknownTags.length === 0 ? [] : [' Not counted, since no current is recorded: ', ...joined(unknownTags.map(context.named)), '.']),
+      ] as Text,
+    })),
+  }, { is: 'paragraph', text: ['Bilge pumps that run make it shorter. Charge well before: a battery that is empty pumps no water.'] }]
+}

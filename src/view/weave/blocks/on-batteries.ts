@@ -31,7 +31,7 @@ export function onBatteries(context: ViewContext): readonly Block[] {
 }
 
 /** Nights are counted, and below two of them hours. Begun hours are not promised. */
-const inDays = (timeH: number): string => (timeH < 48 ? say('timeH', timeH) : `${Math.floor(timeH / 24)} days and ${counted(Math.floor(timeH % 24), 'hour')}`)
+export const inDays = (timeH: number): string => (timeH < 48 ? say('timeH', timeH) : `${Math.floor(timeH / 24)} days and ${counted(Math.floor(timeH % 24), 'hour')}`)
 
 function sunText(offeredAh: number, run: ModeEnergy['batteries'][number]['run']): Text {
   if (run === null) return [muted('not assessed')]

@@ -1,7 +1,7 @@
 /** Where the panels are, for whoever looks for a breaker. */
 import { isThere } from '../../../model/lookup.js'
 import type { ViewContext } from '../../context.js'
-import { placeText } from '../../parts/item-parts.js'
+import { placesInTurn } from '../../parts/item-parts.js'
 import { byTag, tableOf } from '../../tables.js'
 import type { Block } from '../../view-model.js'
 
@@ -11,7 +11,7 @@ export const panelPlaces = (context: ViewContext): readonly Block[] => [tableOf(
   empty: 'No panel is recorded.',
   columns: [
     { title: 'Panel', width: 'text', cell: panel => context.named(panel.tag) },
-    { title: 'Where', width: 'text', cell: panel => placeText(context, panel) },
+    { title: 'Where', width: 'text', cell: placesInTurn(context) },
     { title: 'Circuits', width: 'number', cell: panel => [String(context.lookup.circuitsFedFrom.get(panel.tag)?.length ?? 0)] },
   ],
 })]

@@ -1,6 +1,6 @@
 /** Where the items of some kinds are, and how to get at them. */
 import type { ViewContext } from '../../context.js'
-import { placeText } from '../../parts/item-parts.js'
+import { placesInTurn } from '../../parts/item-parts.js'
 import { tableOf } from '../../tables.js'
 import type { Block } from '../../view-model.js'
 import { itemsOfKinds, wordOfKinds } from '../kinds.js'
@@ -13,7 +13,7 @@ export function whereTable(context: ViewContext, kinds: readonly string[]): read
     empty: 'None is recorded.',
     columns: [
       { title: 'What', width: 'text', cell: item => context.named(item.tag) },
-      { title: 'Where', width: 'text', cell: item => placeText(context, item) },
+      { title: 'Where', width: 'text', cell: placesInTurn(context) },
     ],
   })]
 }
