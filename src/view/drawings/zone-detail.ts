@@ -21,7 +21,8 @@ export interface ZoneDetail {
   readonly units: UnitSystem
 }
 
-const [innerWidth, mostHeight, leastHeight, edge, mostPerM] = [420, 460, 40, 14, 240] as const
+/** No wider than a telephone shows it, so that its letters are not made small there. */
+const [innerWidth, mostHeight, leastHeight, edge, mostPerM] = [315, 400, 40, 14, 240] as const
 const [radius, clear] = [8.5, 18.5] as const
 const colours = { ink: '#17242d', edge: '#7d919d', zone: '#eef3f5', mark: '#0f5a78', water: '#2b7da0' } as const
 
