@@ -170,7 +170,7 @@ describe('danger labels', () => {
         anEquipment({ tag: 'T21', name: 'Solar controller', kind: 'solar charge controller', outputs: [anOutput({ terminal: 'out', nominalVoltageV: 12, ratedCurrentA: 20 })] }),
       ],
       batteries: [aBattery({ tag: 'G1', name: 'House', chemistry: 'lfp' })],
-      busbars: [aBusbar({ tag: 'X1', name: 'Busbar' })], cableTypes: [aCableType({ tag: '6mm', use: 'dc power', outerDiameterMm: 6 })],
+      busbars: [aBusbar({ tag: 'X1', name: 'Busbar' })], cableTypes: [aCableType({ tag: '6mm', use: 'power', outerDiameterMm: 6 })],
       circuits: [
         aCircuit({ tag: 'F1', fedFromTag: 'G1', loadTags: ['X1'], protection: aProtection('blade fuse', 30) }),
         aCircuit({ tag: 'F21', fedFromTag: 'X1', loadTags: ['T21'], protection: aProtection('blade fuse', 30) }),

@@ -31,6 +31,10 @@ describe('a zone', () => {
     expect(drawn([], { box: { from: [0, -1], upTo: [2, 1] }, view: 'profile' })).toContain('waterline')
     expect(drawn([])).not.toContain('centreline')
   })
+  it('names the centreline beside a zone that is too narrow to hold the word', () => {
+    // 4 m athwartships in 400: 100 a metre; 1 m wide lies from 121.5 to 221.5.
+    expect(drawn([], { box: { from: [0, -2], upTo: [1, 2] } })).toContain('<text class="over" x="225.5" y="218" text-anchor="start">centreline')
+  })
   it('is drawn though it has no size', () => expect(drawn([mark('1', [1, 1])], { box: { from: [1, 1], upTo: [1, 1] } })).not.toMatch(/NaN|Infinity/))
 })
 
