@@ -207,7 +207,8 @@ function expectText(context: ViewContext, itemTag: Tag, { what, tag, reading }: 
   if (expected.status === 'not computed') return [muted(`how much to expect is not assessed: ${expected.reason}`)]
   const item = what === 'item' && tag === itemTag ? context.lookup.equipment.get(tag) : undefined
   const needs = item?.supplyMinV == null ? '' : ` (it works from ${say('ratedSupplyV', item.supplyMinV)}${item.supplyMaxV === null ? '' : ` to ${say('ratedSupplyV', item.supplyMaxV)}`})`
-  return ['at least ', strong(say('leastVoltageV', expected.output.leastVoltageV)), needs]
+  // What its maker asks for at least is never undercut by what the cables may lose.
+  return ['at least ', strong(say('leastVoltageV', Math.max(expected.output.leastVoltageV, item?.supplyMinV ?? 0))), needs]
 }
 
 /** What can be closed to feed it another way. */

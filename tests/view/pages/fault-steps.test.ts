@@ -29,6 +29,15 @@ describe('the steps of the sample', () => {
     const isolator = stepsOf('P1')[0]!.steps.find(({ title }) => plainText(title).startsWith('F11'))!
     expect(plainText(isolator.lines[1]!.text)).toMatch(/^between \+ W31 F11 \/ A1:\+ and − W32 X2 \/ A1:-: at least /)
   })
+  it('what its maker asks for is never undercut by what the cables may lose', () => {
+    // With all that it draws the windlass may be left 10.18 V by its cables; its maker asks for 10.5 V.
+    expect(linesOf(stepsOf('M17')[0]!, 0)[1]).toMatch(/: at least 10\.50 V \(it works from 10\.5 V to 15 V\)\.$/)
+  })
+  it('behind an isolator the minus is read where the drop of the way back has been lost too', () => {
+    const isolator = stepsOf('P1')[0]!.steps.find(({ title }) => plainText(title).startsWith('Q1'))!
+    // W1, W2 and back W5, W4: 0.005201 + 0.03597 + 0.04381 + 0.01289 = 0.0979 V; 12 − 0.0979 − 0.1
+    expect(plainText(isolator.lines[1]!.text).replaceAll('\u00A0', ' ')).toBe('between + W3 Q1:2 / X1 and − W5 X2 / B37:load: at least 11.80 V.')
+  })
   it('on a CAN bus the tee, 60 Ω and the neighbours', () => {
     const words = wordsOf(deadBlocks(sample, 'B7'))
     expect(words).toMatch(/Tee X102 of CAN1 Navigation bus/)
