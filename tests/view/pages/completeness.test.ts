@@ -143,7 +143,7 @@ describe('readiness for delivery', () => {
     }
     const page = completenessPages({ ...context, results }, everyPage)[1]!
     expect(cellsOf(tableIn(page, 'worth-knowing')).slice(0, 4)).toEqual([
-      ['Maintenance overdue on the day of issue, thing by thing', '2 dates, told by a warning'], ['Labels whose letters are too small', '1 label, told by a warning'],
+      ['Maintenance overdue on the day of issue', '1 task, told by a warning'], ['Labels whose letters are too small', '1 label, told by a warning'],
       ['Items without a zone', '1 item'], ['Items of which only the zone is known', '1 item'],
     ])
   })

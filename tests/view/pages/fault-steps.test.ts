@@ -38,6 +38,11 @@ describe('the steps of the sample', () => {
     // W1, W2 and back W5, W4: 0.005201 + 0.03597 + 0.04381 + 0.01289 = 0.0979 V; 12 − 0.0979 − 0.1
     expect(plainText(isolator.lines[1]!.text).replaceAll('\u00A0', ' ')).toBe('between + W3 Q1:2 / X1 and − W5 X2 / B37:load: at least 11.80 V.')
   })
+  it('at a fuse it is said where the spares are, at a breaker not', () => {
+    const steps = stepsOf('P1')[0]!
+    const looks = steps.steps.map((step, i) => [plainText(step.title).split('\u00A0')[0]!.split(' ')[0], /Spare fuses: C32\./.test(linesOf(steps, i)[0]!)])
+    expect(looks).toEqual([['At', false], ['A1.1', false], ['F11', true], ['Q1', false], ['F1', true], ['G1', false]])
+  })
   it('on a CAN bus the tee, 60 Ω and the neighbours', () => {
     const words = wordsOf(deadBlocks(sample, 'B7'))
     expect(words).toMatch(/Tee X102 of CAN1 Navigation bus/)

@@ -1,5 +1,5 @@
 /** Parts and consumables, and how many spare fuses to carry. */
-import { grouped, isThere } from '../../../model/lookup.js'
+import { grouped } from '../../../model/lookup.js'
 import type { Job } from '../../../model/results/maintenance.js'
 import type { Circuit, Part } from '../../../model/vessel.js'
 import { say } from '../../../units/format.js'
@@ -8,6 +8,7 @@ import { tableOf } from '../../tables.js'
 import { dash, joined, lineBreak, orDash } from '../../text.js'
 import type { Page, Table, Text } from '../../view-model.js'
 import { placeText } from '../equipment.view.js'
+import { spareStores } from '../fault-words.js'
 import { maintenanceKeys, maintenanceTrail } from './keys.js'
 import { tagsText } from './task-text.js'
 
@@ -46,7 +47,7 @@ function fusesTable(context: ViewContext): Table {
   const groups = [...grouped(fused, ({ protection }) => [`${protection!.device} ${protection!.ratedCurrentA}`]).values()]
     .map((circuits): FuseGroup => ({ device: circuits[0]!.protection!.device, ratedCurrentA: circuits[0]!.protection!.ratedCurrentA, circuits }))
     .toSorted((a, b) => (a.device === b.device ? a.ratedCurrentA - b.ratedCurrentA : a.device < b.device ? -1 : 1))
-  const stores = context.vessel.equipment.filter(item => item.kind === 'tools and spares' && isThere(item))
+  const stores = spareStores(context)
   const kept: Text = stores.length === 0 ? [] : [' Tools and spares are kept: ', ...joined(stores.map(store => [...context.named(store.tag), ', ', ...placeText(context, store, { withAccess: false })]), '; '), '.']
   return tableOf(groups, {
     id: 'spare-fuses',
