@@ -112,7 +112,7 @@ describe('texts on faults of a sort', () => {
     // IEC 61008: from half to the whole of 30 mA
     expect(words('residual-current-device-trips')).toMatch(/F51 .*between 15 mA and 30 mA/)
     expect(words('can-bus')).toMatch(/CAN1 Navigation bus.*supply X115, Wheelhouse by A1\.7.*60 Ω/)
-    expect(words('ethernet')).toMatch(/router 192\.168\.50\.1/)
+    expect(words('ethernet')).toMatch(/router 192\.168\.50\.1.*B21 192\.168\.50\.31.*T9 192\.168\.50\.41/)
     expect(words('serial')).toMatch(/SL1 .*4800 Bd \| T3 .* to T2 /)
     expect(words('not-charged')).toMatch(/G3 Alternator, port engine \| G1/)
     expect(words('position-lost')).toMatch(/B7 GNSS receiver, first/)
