@@ -1,7 +1,6 @@
 /** On paper: the steps of what serves safety in few rows, and the way on from each panel once. */
 import type { ExpectedOutcome, FaultPoint } from '../../../model/results/fault-tracing.js'
 import type { Tag } from '../../../model/vessel.js'
-import { say } from '../../../units/format.js'
 import { safetyServiceOf, safetyServices, serviceDefinitions } from '../../../references/safety-services.js'
 import type { ViewContext } from '../../context.js'
 import { byTag, compareTags, tableOf } from '../../tables.js'
@@ -9,7 +8,7 @@ import { dash, muted, strong } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
 import { protectionText } from '../../parts/circuit-parts.js'
 import { labelInline } from './fault-steps.js'
-import { thingPlace } from './fault-words.js'
+import { leastVoltage, thingPlace } from './fault-words.js'
 
 interface PrintedRow { readonly point: FaultPoint; readonly first: boolean; readonly onTag: Tag | null }
 
@@ -64,12 +63,13 @@ function stepTable(context: ViewContext, rows: readonly PrintedRow[], id: string
       { title: 'Look at', width: 'text', cell: row => titleText(context, row) },
       { title: 'Where', width: 'text', cell: ({ point }) => [...(point.portName === null ? [] : [`${point.portName}, `]), ...thingPlace(context, point.tag, { withAccess: false })] },
       { title: 'Measure at', width: 'text', cell: ({ point }) => labelText(context, point) },
-      { title: 'At least', width: 'number', align: 'left', cell: ({ point }) => (point.reading.is === 'mains' ? [muted('mains: look only')] : point.reading.is === 'data cable' ? ['lamps lit'] : leastText(point.reading.expected)) },
+      { title: 'At least', width: 'number', align: 'left', cell: ({ point }) => (point.reading.is === 'mains' ? [muted('mains: look only')] : point.reading.is === 'data cable' ? ['lamps lit'] : leastText(context, point, point.reading.expected)) },
     ],
   })
 }
 
-const leastText = (expected: ExpectedOutcome): Text => (expected.status === 'computed' ? [strong(say('leastVoltageV', expected.output.leastVoltageV))] : [muted('not assessed')])
+const leastText = (context: ViewContext, point: FaultPoint, expected: ExpectedOutcome): Text =>
+  (expected.status === 'computed' ? [strong(leastVoltage(context, point, expected.output.leastVoltageV))] : [muted('not assessed')])
 
 function titleText(context: ViewContext, { point, first, onTag }: PrintedRow): Text {
   const circuit = context.lookup.circuits.get(point.tag)

@@ -13,7 +13,7 @@ import type { Block, Step, Steps, Text } from '../../view-model.js'
 import { labelText } from '../../../model/cable-label.js'
 import { protectionText, zoneOfCircuit } from '../../parts/circuit-parts.js'
 import { treeLink } from './fault-tree-links.js'
-import { closedBy, thingPlace } from './fault-words.js'
+import { closedBy, leastVoltage, spareStores, thingPlace } from './fault-words.js'
 
 /** The steps of each way by which it is supplied; a second way without what the first has already. */
 export function supplySteps(context: ViewContext, tag: Tag): readonly Block[] {
@@ -167,10 +167,12 @@ function deviceWords(context: ViewContext, { tag, atTag, cableTags, otherFeedTag
   const circuit = context.lookup.circuits.get(tag)!
   const channel = context.lookup.panels.get(atTag ?? '')?.kind === 'switching module'
   const others: Text = otherFeedTags.length === 0 ? [] : [' ', muted('Can also be fed by '), ...joined(otherFeedTags.map(other => closedBy(context, other))), '.']
+  const stores = circuit.protection?.device.includes('fuse') === true ? spareStores(context) : []
+  const spares: Text = stores.length === 0 ? [] : [' ', muted('Spare fuses: '), ...joined(stores.map(({ tag: store }) => [context.tag(store)])), '.']
   return {
     title: [...context.named(tag), `, ${protectionText(circuit)}`],
     look: [
-      circuit.protection === null ? 'No device here that could have opened.' : channel ? 'Is the channel on, and does the display say why not?' : 'Tripped, blown or off? Put it right once.',
+      circuit.protection === null ? 'No device here that could have opened.' : channel ? 'Is the channel on, and does the display say why not?' : 'Tripped, blown or off? Put it right once.', ...spares,
       ...(circuit.manualBypass === null ? [] : [` By hand: ${circuit.manualBypass.replace(/\.?$/, '.')}`]), ...others,
     ],
     there: ['behind it: the fault lies further on', ...(cableTags.length === 0 ? [] : [', in ', ...joined(cableTags.map(cable => [context.tag(cable)]))]), '. ', circuit.protection === null ? '' : 'Only in front of it: it is open, or bad.'],
@@ -209,7 +211,7 @@ function expectText(context: ViewContext, itemTag: Tag, { what, tag, reading }: 
   if (expected.status === 'not computed') return [muted(`how much to expect is not assessed: ${expected.reason}`)]
   const item = what === 'item' && tag === itemTag ? context.lookup.equipment.get(tag) : undefined
   const needs = item?.supplyMinV == null ? '' : ` (it works from ${say('ratedSupplyV', item.supplyMinV)}${item.supplyMaxV === null ? '' : ` to ${say('ratedSupplyV', item.supplyMaxV)}`})`
-  return ['at least ', strong(say('leastVoltageV', expected.output.leastVoltageV)), needs]
+  return ['at least ', strong(leastVoltage(context, { what, tag }, expected.output.leastVoltageV)), needs]
 }
 
 /** What can be closed to feed it another way. */

@@ -1,15 +1,17 @@
 /** Words of fault tracing: where a thing is, what to look for, what is lost. */
 import { endText } from '../../../model/cable-label.js'
-import { grouped } from '../../../model/lookup.js'
+import { grouped, isThere } from '../../../model/lookup.js'
 import type { Effect, LossKind } from '../../../model/results/dependency.js'
-import type { SafetyService, Tag } from '../../../model/vessel.js'
+import type { FaultPoint } from '../../../model/results/fault-tracing.js'
+import type { Equipment, SafetyService, Tag } from '../../../model/vessel.js'
 import { safetyServiceOf, safetyServices, serviceDefinitions } from '../../../references/safety-services.js'
 import type { ViewContext } from '../../context.js'
 import { dash, joined, lineBreak, muted, strong } from '../../text.js'
 import type { Text } from '../../view-model.js'
 import { circuitPlace } from '../../parts/circuit-parts.js'
 import { placeText } from '../../parts/item-parts.js'
-import { equipmentKind } from '../../../references/equipment-kinds.js'
+import { equipmentKind, type EquipmentKindKey } from '../../../references/equipment-kinds.js'
+import { say } from '../../../units/format.js'
 
 /** Where to go for it: panel and way, zone, words, and how to get there. */
 export function thingPlace(context: ViewContext, tag: Tag, { withAccess = true } = {}): Text {
@@ -22,6 +24,16 @@ export function thingPlace(context: ViewContext, tag: Tag, { withAccess = true }
   if (cable !== undefined) return [`from ${endText(cable.from)} to ${endText(cable.to)}`]
   const part = vessel.canBuses.flatMap(({ backbone }) => backbone).find(each => each.kind !== 'segment' && each.tag === tag)
   return part !== undefined && 'zoneTag' in part && part.zoneTag !== null ? context.named(part.zoneTag) : dash
+}
+
+/** Where spare fuses are kept: nothing where no store is recorded. */
+export const spareStores = ({ vessel }: ViewContext): readonly Equipment[] =>
+  vessel.equipment.filter(item => item.kind === ('tools and spares' satisfies EquipmentKindKey) && isThere(item))
+
+/** The least that a thing, or a point on the way to it, may show: of a thing never less than its maker asks for. */
+export function leastVoltage({ lookup }: ViewContext, { what, tag }: Pick<FaultPoint, 'what' | 'tag'>, leastVoltageV: number): string {
+  const asked = what === 'item' ? lookup.equipment.get(tag)?.supplyMinV ?? 0 : 0
+  return say('leastVoltageV', Math.max(leastVoltageV, asked))
 }
 
 /** The service that ends, or loses a part, with the item; null for none, or where the item still gives it. */

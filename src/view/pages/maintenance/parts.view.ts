@@ -1,5 +1,5 @@
 /** Parts and consumables, and how many spare fuses to carry. */
-import { grouped, isThere } from '../../../model/lookup.js'
+import { grouped } from '../../../model/lookup.js'
 import type { Job } from '../../../model/results/maintenance.js'
 import type { Part } from '../../../model/vessel.js'
 import { say } from '../../../units/format.js'
@@ -8,6 +8,7 @@ import { tableOf } from '../../tables.js'
 import { dash, joined, lineBreak, orDash } from '../../text.js'
 import type { Page, Table, Text } from '../../view-model.js'
 import { placeText } from '../../parts/item-parts.js'
+import { spareStores } from '../fault-tracing/fault-words.js'
 import { maintenanceKeys, maintenanceTrail } from './keys.js'
 import { tagsText } from './task-text.js'
 
@@ -39,7 +40,7 @@ const numberText = ({ number }: Part): Text => (number === null ? dash : [{ is: 
 const forText = (context: ViewContext, { task, items }: Job): Text => [`${task.title}: `, ...tagsText(context, items.map(({ itemTag }) => itemTag))]
 
 function fusesTable(context: ViewContext): Table {
-  const stores = context.vessel.equipment.filter(item => item.kind === 'tools and spares' && isThere(item))
+  const stores = spareStores(context)
   const kept: Text = stores.length === 0 ? [] : [' Tools and spares are kept: ', ...joined(stores.map(store => [...context.named(store.tag), ', ', ...placeText(context, store, { withAccess: false })]), '; '), '.']
   return tableOf(context.results.cableBill.spareFuses, {
     id: 'spare-fuses',

@@ -89,7 +89,7 @@ export const canBusTable = (context: ViewContext): Table => tableOf([...context.
   ],
 })
 
-/** Switches with their places, and the addresses to try first. */
+/** Switches with their places, and the address of each device: the router first, which is tried first. */
 export const ethernetTable = (context: ViewContext): Table => tableOf(context.vessel.ethernetNetworks.toSorted(byTag), {
   id: 'ethernet-networks', caption: 'Networks on board', empty: 'No Ethernet network is recorded.',
   columns: [
@@ -97,7 +97,7 @@ export const ethernetTable = (context: ViewContext): Table => tableOf(context.ve
     { title: 'Switches', width: 'text', cell: ({ switchTags }) => joined(switchTags.map((tag): Text => { const item = context.lookup.items.get(tag); return [...context.named(tag), ...(item === undefined ? [] : [', ', ...placeText(context, item, { withAccess: false })])] }), lineBreak) },
     { title: 'Try', width: 'short', cell: ({ tag, gatewayAddress }) => [
       gatewayAddress === null ? muted('address of the router not recorded') : `router ${gatewayAddress}`,
-      ...(context.results.ethernet.networks.get(tag)?.addresses.members ?? []).filter(({ address }) => address !== null && address !== gatewayAddress).slice(0, 3).flatMap((member): Text => [lineBreak, `${member.tag} ${member.address}`]),
+      ...(context.results.ethernet.networks.get(tag)?.addresses.members ?? []).filter(({ address }) => address !== null && address !== gatewayAddress).toSorted(byTag).flatMap((member): Text => [lineBreak, `${member.tag} ${member.address}`]),
     ] },
   ],
 })
