@@ -34,7 +34,7 @@ export async function renderSite(view: View, options: RenderOptions): Promise<vo
   await runEleventy('templates/site', folder, {
     ...sharedData(view, options),
     sitePages: view.pages.map(page => ({ page, path: pathOf(page.key), place: sitePlace(page.key) })),
-  }, options.missing)
+  }, { missing: options.missing })
   await writePictures(options.pictures, folder)
 }
 
@@ -52,11 +52,25 @@ export async function renderVolume(view: View, volume: Volume, options: RenderOp
     manualChapters: volume.chapters.map(chapter => manualChapter(view, chapter)),
     manualPlace: printedPlace('cover'),
     pageMargins: pageMargins(titleBlock),
-  })
+  }, { volumeByAnchor: volumesBesides(view, volume) })
   await writePictures(options.pictures, folder)
 }
 
-async function runEleventy(templates: string, outFolder: string, data: Readonly<Record<string, unknown>>, missing: ReadonlySet<string> = new Set()): Promise<void> {
+/** What is not in the document that is written. */
+interface Elsewhere {
+  /** Files of the pack that it is made without. */
+  readonly missing?: ReadonlySet<string> | undefined
+  /** Names of other printed documents by the anchors of their pages. */
+  readonly volumeByAnchor?: ReadonlyMap<string, string>
+}
+
+/** Of a page that several have, the first. */
+const volumesBesides = ({ volumes }: View, volume: Volume): ReadonlyMap<string, string> =>
+  new Map(volumes.filter(other => other !== volume).toReversed()
+    .flatMap(({ name, chapters }) => chapters.flatMap(({ pageKeys }) => pageKeys.map(key => [anchorOf(key), name] as const))))
+
+async function runEleventy(templates: string, outFolder: string, data: Readonly<Record<string, unknown>>, elsewhere: Elsewhere = {}): Promise<void> {
+  const { missing, volumeByAnchor } = elsewhere
   // Eleventy resolves its folders from the working directory.
   const here = process.cwd()
   process.chdir(projectFolder)
@@ -67,8 +81,8 @@ async function runEleventy(templates: string, outFolder: string, data: Readonly<
       config: config => {
         config.benchmarks.config.setIsVerbose(false)
         addFilters(config)
-        config.addFilter('isMissing', (file: string) => missing.has(file))
-        config.addTransform('dead links', html => withoutDeadLinks(html))
+        config.addFilter('isMissing', (file: string) => missing?.has(file) ?? false)
+        config.addTransform('dead links', html => withoutDeadLinks(html, volumeByAnchor))
         for (const [name, value] of Object.entries(data)) config.addGlobalData(name, value)
       },
     })
