@@ -1,5 +1,5 @@
 /** Writes the site and the single document behind the PDF, through Eleventy, from the view alone. */
-import { relative, resolve } from 'node:path'
+import { basename, dirname, relative, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import Eleventy, { type EleventyConfig } from '@11ty/eleventy'
 import temml from 'temml'
@@ -9,7 +9,7 @@ import { type Place, hrefOf, packHref, pathOf, pictureHref, printedPlace, record
 import { markdownToHtml } from './markdown.js'
 import { pageMargins } from './page-margins.js'
 import { type Pictures, writePictures } from './pictures.js'
-import { documentOf } from './volume-name.js'
+import { documentOf, volumeDocumentOf } from './volume-name.js'
 
 const projectFolder = fileURLToPath(new URL('../..', import.meta.url))
 
@@ -42,13 +42,14 @@ export async function renderSite(view: View, options: RenderOptions): Promise<vo
 export const renderLabels = ({ labels }: View, outFolder: string): Promise<void> =>
   runEleventy('templates/labels', resolve(outFolder, 'print'), { labelDocuments: labels.documents.map(document => ({ ...document, path: documentOf(document) })) })
 
-/** Writes the single document that becomes a PDF to `print/`, under the volume's name. */
+/** Writes the single document that becomes a PDF to `print/`, into a folder of the volume's name. */
 export async function renderVolume(view: View, volume: Volume, options: RenderOptions): Promise<void> {
   const titleBlock = { ...view.titleBlock, title: volume.title }
-  const folder = resolve(options.outFolder, 'print')
+  const document = resolve(options.outFolder, 'print', volumeDocumentOf(volume))
+  const folder = dirname(document)
   await runEleventy('templates/manual', folder, {
     ...sharedData({ ...view, titleBlock }, options),
-    volume: { ...volume, document: documentOf(volume) },
+    volume: { ...volume, document: basename(document) },
     manualChapters: volume.chapters.map(chapter => manualChapter(view, chapter)),
     manualPlace: printedPlace('cover'),
     pageMargins: pageMargins(titleBlock),

@@ -25,7 +25,7 @@ export function circuitPages(context: ViewContext): readonly Page[] {
       key: fixedPages.circuits,
       title: 'Circuit schedule',
       kicker: null,
-      lead: [`${counted(circuits.length, 'circuit')}. Drop is the largest from the source to a load, feeder and branch added. The working of each figure is on the circuit’s own page.`],
+      lead: [`${counted(circuits.length, 'circuit')}. Drop is the largest from the source to a load, feeder and branch added. The working of each figure is on the circuit’s own page, on paper in a document of its own, Calculations.`],
       // On paper the workings are in a volume of their own: what leads to a circuit leads to its row.
       printed: [inCalculations, circuitTable(context, circuits, { id: 'circuit-schedule', caption: 'Circuits by tag', anchors: true })],
       trail: [],
@@ -35,7 +35,7 @@ export function circuitPages(context: ViewContext): readonly Page[] {
   ]
 }
 
-const inCalculations: Block = { is: 'paragraph', text: ['For each circuit, how every figure was worked out is in ', { is: 'pack file', text: 'Calculations', file: calculationsFile }, ', with the limits, formulas and sources.'] }
+const inCalculations: Block = { is: 'paragraph', text: ['How every figure was worked out, circuit by circuit, is in ', { is: 'pack file', text: 'Calculations', file: calculationsFile }, ', with the limits, formulas and sources.'] }
 
 export function circuitTable(
   context: ViewContext, circuits: readonly Circuit[], { id, caption, anchors = false }: { id: string; caption: string; anchors?: boolean },
@@ -60,7 +60,7 @@ export function circuitTable(
       { title: 'Margin to protection', width: 'number', cell: circuit => marginText(of(circuit).protection?.againstCapacity, context) },
       { title: 'Verdict', width: 'short', cell: circuit => [verdictMark(circuitVerdict(of(circuit)))] },
     ],
-    note: ['The verdict speaks of voltage drop, design current, conductors, rating, and of every limit that a finding says is missed. Short circuit, and the distance of the device from its source, have verdicts of their own under Protection and short circuit. Capacity: the least current-carrying capacity among the cables behind the circuit’s protective device. Margin to protection: capacity less the rating of the protective device. n.a.: not assessed, see the circuit’s page.'],
+    note: ['The verdict speaks of voltage drop, design current, conductors, rating, and of every limit that a finding says is missed. Short circuit, and the distance of the device from its source, have verdicts of their own under Protection and short circuit. Capacity: the least current-carrying capacity among the cables behind the circuit’s protective device. Margin to protection: capacity less the rating of the protective device. n.a.: not assessed; the reason stands under Not assessed.'],
     ...(anchors ? { anchor: (circuit: Circuit) => anchorOf(context.addressOf(circuit.tag)!) } : {}),
   })
 }
