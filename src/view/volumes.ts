@@ -66,7 +66,7 @@ const manualChapters = (under: (folder: string) => readonly PageKey[]): readonly
   chapter('Completeness and delivery', [fixedPages.completeness, fixedPages.readiness, fixedPages.signOff]),
   chapter('Findings', [fixedPages.findings, fixedPages.notAssessed], { compact: true }),
   chapter('Index of names', [fixedPages.find], { listed: false }),
-  chapter('Glossary', [fixedPages.glossary]),
+  chapter('Glossary', [fixedPages.glossary], { twoColumns: true }),
 ]
 
 /** What is read to check a figure, at a table and not in a boat in trouble. */
