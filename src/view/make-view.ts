@@ -162,6 +162,6 @@ function cover({ vessel: { identity, document }, basis }: ViewContext): Cover {
       ...entry('Contact', document.contact),
       ...entry('Held against', basis.title),
     ],
-    note: 'This manual documents and checks the installation as fitted. It does not certify it. Local codes, class and flag rules and licensed practice come first.',
+    note: 'The handover pack documents and checks the installation as fitted. It does not certify it. Local codes, class and flag rules and licensed practice come first.',
   }
 }

@@ -41,6 +41,8 @@ export interface LabelDocument {
 export interface Volume {
   /** Its name in the pack: `manual.pdf`. */
   readonly file: string
+  /** What other documents call it. */
+  readonly name: string
   /** In the title block of each sheet. */
   readonly title: string
   /** In the order in which they are printed. */
@@ -109,6 +111,8 @@ export interface Chapter {
   /** Pages printed in this chapter, in order. `compact`: without starting a new sheet each. */
   readonly pageKeys: readonly PageKey[]
   readonly compact: boolean
+  /** Short lines in two columns. */
+  readonly twoColumns: boolean
   /** Sheets turned on their side, for wide schedules. */
   readonly landscape: boolean
   /** Whether the table of contents lists its pages; long runs are found through the index instead. */
@@ -130,7 +134,7 @@ export type Inline =
   | { readonly is: 'verdict'; readonly text: string; readonly level: Level }
   | { readonly is: 'muted'; readonly text: string }
   | { readonly is: 'strong'; readonly text: string }
-  /** The printed page on which `to` starts; on the site nothing. */
+  /** The printed page on which `to` starts; the name of the document that has it, where that is another; on the site nothing. */
   | { readonly is: 'page number'; readonly to: PageKey }
   | { readonly is: 'break' }
 export type Text = readonly Inline[]

@@ -48,9 +48,9 @@ export const aView: View = {
   titleBlock: { title: 'Manual', vessel: 'Test Boat', documentNumber: 'N-1 "draft"', issue: 'A', issuedOn: '2026-01-02', preparedBy: 'A. Person', checkedBy: 'B. Person', installer: 'Installer', basis: 'ISO 13297' },
   cover: { subtitle: 'A boat', facts: [{ label: 'MMSI', value: ['000000000'] }], note: 'A note.' },
   pages: [page('home', 'Test Boat', everyBlock), page('find', 'Find'), page('emergency', 'Emergency'), page('equipment/p1', 'P1 Display', everyBlock.filter(block => block.is !== 'table'))],
-  volumes: [{ file: 'manual.pdf', title: 'Manual', fronted: true, chapters: [
-    { number: '1', title: 'Test Boat', anchor: 'chapter-1', introduction: null, pageKeys: ['home'], compact: false, landscape: false, listed: true },
-    { number: '2', title: 'Equipment', anchor: 'chapter-2', introduction: ['Said once.'], pageKeys: ['equipment/p1'], compact: true, landscape: true, listed: true },
+  volumes: [{ file: 'manual.pdf', name: 'Manual', title: 'Manual', fronted: true, chapters: [
+    { number: '1', title: 'Test Boat', anchor: 'chapter-1', introduction: null, pageKeys: ['home'], compact: false, twoColumns: false, landscape: false, listed: true },
+    { number: '2', title: 'Equipment', anchor: 'chapter-2', introduction: ['Said once.'], pageKeys: ['equipment/p1'], compact: true, twoColumns: true, landscape: true, listed: true },
   ] }],
   labels: { documents: [], lists: [] },
   files: [],

@@ -166,7 +166,7 @@ function circuitBlocks(context: ViewContext): readonly Block[] {
         { title: 'Capacity', width: 'number', cell: ({ assessment: { protection } }) => sayOrDash('capacityA', protection?.weakestCapacityA, context.vessel) },
         { title: 'Verdict', width: 'short', cell: ({ assessment }) => [verdictMark(circuitVerdict(assessment))] },
       ],
-      note: ['The working of each figure is on the circuit’s own page. Capacity: the least current-carrying capacity among the cables behind the device.'],
+      note: ['The working of each figure is on the circuit’s own page, on paper in Calculations. Capacity: the least current-carrying capacity among the cables behind the device.'],
     }),
   ]
 }

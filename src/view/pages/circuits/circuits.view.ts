@@ -8,7 +8,7 @@ import type { ViewContext } from '../../context.js'
 import { proceduresAbout } from '../owner/procedures.js'
 import { findingCards } from '../../parts/finding-cards.js'
 import { sayOrDash } from '../../parts/say.js'
-import { fixedPages } from '../../site-map.js'
+import { anchorOf, calculationsFile, fixedPages } from '../../site-map.js'
 import { byTag, tableOf } from '../../tables.js'
 import { counted, joined, muted } from '../../text.js'
 import type { Block, Page, Table, Text } from '../../view-model.js'
@@ -25,8 +25,9 @@ export function circuitPages(context: ViewContext): readonly Page[] {
       key: fixedPages.circuits,
       title: 'Circuit schedule',
       kicker: null,
-      lead: [`${counted(circuits.length, 'circuit')}. Drop is the largest from the source to a load, feeder and branch added. The working of each figure is on the circuit’s own page.`],
-      printed: null,
+      lead: [`${counted(circuits.length, 'circuit')}. Drop is the largest from the source to a load, feeder and branch added. The working of each figure is on the circuit’s own page, on paper in a document of its own, Calculations.`],
+      // On paper the workings are in a volume of their own: what leads to a circuit leads to its row.
+      printed: [inCalculations, circuitTable(context, circuits, { id: 'circuit-schedule', caption: 'Circuits by tag', anchors: true })],
       trail: [],
       blocks: [circuitTable(context, circuits, { id: 'circuit-schedule', caption: 'Circuits by tag' })],
     },
@@ -34,7 +35,11 @@ export function circuitPages(context: ViewContext): readonly Page[] {
   ]
 }
 
-export function circuitTable(context: ViewContext, circuits: readonly Circuit[], { id, caption }: { id: string; caption: string }): Table {
+const inCalculations: Block = { is: 'paragraph', text: ['How every figure was worked out, circuit by circuit, is in ', { is: 'pack file', text: 'Calculations', file: calculationsFile }, ', with the limits, formulas and sources.'] }
+
+export function circuitTable(
+  context: ViewContext, circuits: readonly Circuit[], { id, caption, anchors = false }: { id: string; caption: string; anchors?: boolean },
+): Table {
   const assessed = new Map(circuits.map(circuit => [circuit.tag, assessCircuit(context, circuit)]))
   const of = (circuit: Circuit): CircuitAssessment => assessed.get(circuit.tag)!
   const feed = (circuit: Circuit) => context.results.feeding.byCircuit.get(circuit.tag)
@@ -55,7 +60,8 @@ export function circuitTable(context: ViewContext, circuits: readonly Circuit[],
       { title: 'Margin to protection', width: 'number', cell: circuit => marginText(of(circuit).protection?.againstCapacity, context) },
       { title: 'Verdict', width: 'short', cell: circuit => [verdictMark(circuitVerdict(of(circuit)))] },
     ],
-    note: ['The verdict speaks of voltage drop, design current, conductors, rating, and of every limit that a finding says is missed. Short circuit, and the distance of the device from its source, have verdicts of their own under Protection and short circuit. Capacity: the least current-carrying capacity among the cables behind the circuit’s protective device. Margin to protection: capacity less the rating of the protective device. n.a.: not assessed, see the circuit’s page.'],
+    note: ['The verdict speaks of voltage drop, design current, conductors, rating, and of every limit that a finding says is missed. Short circuit, and the distance of the device from its source, have verdicts of their own under Protection and short circuit. Capacity: the least current-carrying capacity among the cables behind the circuit’s protective device. Margin to protection: capacity less the rating of the protective device. n.a.: not assessed; the reason stands under Not assessed.'],
+    ...(anchors ? { anchor: (circuit: Circuit) => anchorOf(context.addressOf(circuit.tag)!) } : {}),
   })
 }
 
