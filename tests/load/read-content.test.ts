@@ -1,4 +1,4 @@
-import { copyFile, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { copyFile, cp, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -158,8 +158,11 @@ describe('a broken content file', () => {
     expect(content.pages.get('page')).toEqual({ title: 'A page', markdown: 'Text.' })
   })
 
-  it('that is not there throws: a part of the program is missing', async () => {
-    await expect(readContent(await mkdtemp(join(folder, 'bare-')))).rejects.toThrow(/ENOENT/)
+  it.each(['cautions', 'emergency', 'owner', 'operating', 'systems', 'fault-trees', 'maintenance', 'label-sizes.yaml', 'danger-labels.yaml'])('that is not there throws: %s', async part => {
+    const home = await mkdtemp(join(folder, 'bare-'))
+    await cp('content', home, { recursive: true })
+    await rm(join(home, part), { recursive: true })
+    await expect(readContent(home)).rejects.toThrow(/ENOENT/)
   })
 
   it.each([
