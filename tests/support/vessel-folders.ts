@@ -16,7 +16,7 @@ export function folderOf(files: Readonly<Record<string, string>>): string {
 /** One battery, one panel, one lamp on one circuit; `lampCable` is the length of the lamp's cable, out and back in one sheath. */
 export const lampBoat = ({ name = 'Lamp boat', fuse = '3 A', lampCable = '2.0 m' } = {}): Readonly<Record<string, string>> => ({
   'vessel.yaml': `vessel: {name: ${name}, basis: iso}\n`,
-  'places.yaml': 'zones:\n  - {tag: cabin, name: Cabin, space: interior}\n',
+  'places.yaml': 'zones:\n  - {tag: cabin, name: Cabin, space: interior, from: [0 m, -1 m, 0 m], to: [2 m, 1 m, 2 m]}\n',
   'wiring.yaml': `cable-types:
   - {tag: 2x1.5, name: Two cores, use: power, cores: 2, size: 1.5 mm2, insulation: 105 °C, outer-diameter: 7 mm}
 batteries:
