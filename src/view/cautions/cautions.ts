@@ -78,7 +78,7 @@ export function cautionBlocks(context: ViewContext, where: Where, { inFull = mos
 const linesOf = (cautions: readonly Caution[], words: string): Block =>
   ({ is: 'paragraph', text: [strong(`${words}: `), ...joined(cautions.map(({ key, signal, title }) => [`${signal} `, linkTo(`${fixedPages.safety}#caution-${key}`, title)]), '; '), '.'] })
 
-/** The same on paper, where the chapter on safety is in the same volume: nothing but the line. */
+/** The same on paper, where the chapter on safety is in the manual: nothing but the line. */
 export const cautionLine = (context: ViewContext, where: Where): readonly Block[] => cautionBlocks(context, where, { inFull: 0 })
 
 /** On a card, which is read without the manual beside it: what the chapter warns of, by name. */

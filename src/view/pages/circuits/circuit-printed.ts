@@ -12,7 +12,7 @@ import { assumedAlike, capacityTable, circuitFacts, convertedText, dropSteps, la
 /** What holds for every table of the chapter, said once. */
 export const printedIntroduction = ({ basis }: ViewContext): Text => [
   'Verdicts speak of voltage drop, design current, conductors and rating only. The drop is that to the load which is worst off. Of a feeder the sum is given; its steps stand under the feeder itself. Conductor length is out and back; ',
-  `“back” marks a cable of the way back alone. ${assumedAlike} Capacity = table × ambient factor × bundle factor; table: ${cite(basis.ampacity.citation)}. The formulas are in the chapter on the basis of calculation.`,
+  `“back” marks a cable of the way back alone. ${assumedAlike} Capacity = table × ambient factor × bundle factor; table: ${cite(basis.ampacity.citation)}. The formulas are in the chapter on the basis of calculation. What a line of warnings names stands in full under Safety, in the manual.`,
 ]
 
 /** On paper the same figures in fewer lines; the formulas stand once, in the chapter on the basis. */
