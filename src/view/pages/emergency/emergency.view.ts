@@ -1,6 +1,6 @@
 /** What to do and where to reach, one sheet for each emergency, and the page that leads to them. */
 import type { TaskText } from '../../../model/content.js'
-import type { Tag } from '../../../model/vessel.js'
+import type { Procedure, Tag } from '../../../model/vessel.js'
 import { type EmergencyTask, emergencyTasks } from '../../../references/procedure-places.js'
 import type { ViewContext } from '../../context.js'
 import { fixedPages } from '../../site-map.js'
@@ -46,7 +46,7 @@ function sheet(context: ViewContext, task: EmergencyTask, { title, lead, markdow
   const own = procedureFor(context, task)
   const reached = weave(context, places)
   const tags = tagsReached(context, reached)
-  const inHand: readonly Block[] = [...(own === null ? weave(context, steps) : [{ is: 'markdown', source: markdownWithTags(context, own.text) } as const]), ...reached, ...locationDrawing(context, tags, { id: 'plan', caption: 'Where they are' }), ...accessBlock(context, reached)]
+  const inHand: readonly Block[] = [...(own === null ? weave(context, steps) : ownSteps(context, own)), ...reached, ...locationDrawing(context, tags, { id: 'plan', caption: 'Where they are' }), ...accessBlock(context, reached)]
   return {
     key: emergencyKey(task),
     title,
@@ -59,6 +59,10 @@ function sheet(context: ViewContext, task: EmergencyTask, { title, lead, markdow
     blocks: [...inHand, ...photographBlocks(context, tags)],
   }
 }
+
+/** Whoever follows it knows whose it is. */
+const ownSteps = (context: ViewContext, { title, text }: Procedure): readonly Block[] =>
+  [{ is: 'markdown', source: markdownWithTags(context, text) }, { is: 'paragraph', text: [`Procedure of the yard: ${title}.`] }]
 
 /** The steps, and from the first heading on where things are. */
 function parts(task: EmergencyTask, markdown: string): { readonly steps: string; readonly places: string } {
