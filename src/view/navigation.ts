@@ -14,7 +14,7 @@ export function navigation({ vessel, addressOf }: ViewContext, pages: readonly P
     entry('Distress call', fixedPages.distress),
     entry('In an emergency', fixedPages.emergency, under(fixedPages.emergency)),
     entry('Find by tag or name', fixedPages.find),
-    entry('Fault tracing', fixedPages.faultTracing, [...under(fixedPages.faultTrees), ...under(fixedPages.faultTracing)]),
+    entry('Fault tracing', fixedPages.faultTracing, under(fixedPages.faultTrees)),
     entry('Safety', fixedPages.safety),
     entry('Living with the boat', fixedPages.owner, under(fixedPages.owner)),
     entry('Operating the equipment', fixedPages.operating),

@@ -119,7 +119,7 @@ const mayBeNamed = new Set([
   'IEC', 'ISO', 'ANSI', 'Z535', 'NMEA', 'IEEE', 'PoE', 'CFR', 'ABYC', 'E-11', 'A', 'A-1', 'A-28', 'Ah', 'COLREG', 'Directive', 'EU', 'Ethernet', 'CAN',
   'MAYDAY', 'PAN-PAN', 'Fire', 'Person', 'IAMSAR', 'III', 'AIS', 'VHF', 'DSC', 'GNSS', 'MMSI', 'MID', 'PGN', 'VSWR', 'EIRP', 'GM', 'Bd', 'MHz', 'EPIRB', 'PLB', 'SART', 'AIS-SART', 'ITU', 'Radio', 'Regulations', 'LEN', 'AWG', 'American', 'AIC', 'RCD', 'ELCI', 'GFCI', 'CIN', 'HIN', 'Source',
   'DANGER', 'WARNING', 'CAUTION', 'NOTICE', 'W', 'V', 'Findings', 'Kinds', 'Not', 'Calculations', 'Find', 'Fault', 'Mains', 'Safety', 'A1', 'P1', 'As', 'It', 'I',
-  'B', 'E', 'F', 'G', 'K', 'M', 'P', 'Q', 'T', 'X', 'A', 'Ah', 'WLAN',
+  'B', 'E', 'F', 'G', 'K', 'M', 'P', 'Q', 'T', 'X', 'A', 'Ah', 'WLAN', 'MAYDAY', 'PAN-PAN', 'IAMSAR', 'III', 'Fire', 'Person',
 ])
 
 const withoutSource = (markdown: string): string => markdown.replace(/\n\*Source: .*$/, '')

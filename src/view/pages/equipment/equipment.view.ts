@@ -178,7 +178,9 @@ function protectedBy(context: ViewContext, { tag, zoneTag }: Item, circuits: rea
       const zone = zoneOfCircuit(context, circuit)
       const isNew = !told.has(zone)
       told.add(zone)
-      return [context.tag(circuit.tag), ` ${protectionText(circuit)}, `, ...circuitPlace(context, circuit, { withAccess: withAccess && isNew })]
+      // Of two ways to it, by float and by hand, the name tells which.
+      const name = circuits.length > 1 ? `${circuit.name}, ` : ''
+      return [context.tag(circuit.tag), ` ${name}${protectionText(circuit)}, `, ...circuitPlace(context, circuit, { withAccess: withAccess && isNew })]
     }), { is: 'break' })
   }
   const port = networkSupply(context, tag)

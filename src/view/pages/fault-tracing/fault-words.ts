@@ -93,7 +93,7 @@ export const offersLink = (context: ViewContext, effects: readonly { readonly re
   effects.some(({ restoreBy }) => restoreBy.some(tag => context.lookup.circuits.get(tag)?.normalState === 'open'))
 
 /** Said wherever closing a link is offered. */
-export const linkCaution = 'Closing a link joins two supplies. First find the fault; isolate what failed or is flat, or the link feeds the fault or empties the good battery. Open the link again as soon as you can.'
+export const linkCaution = 'Closing a link joins two supplies. First find the fault: what is faulty stays cut off, or the link feeds it. Open the link again as soon as you can, or it empties the good battery.'
 
 /** By which circuits all or some of it comes back by hand. */
 export function restoreText(context: ViewContext, effects: readonly { readonly restoreBy: readonly Tag[] }[]): Text {

@@ -24,13 +24,17 @@ function livesOn(context: ViewContext, bank: Loss): Text {
   return whole.length === 0 ? [] : ['Lives on: ', ...joined(whole.map(({ service }) => [inSentence(serviceDefinitions[service].title)])), '. ']
 }
 
-const backBy = (context: ViewContext, { linkTags }: Loss): Text =>
-  (linkTags.length === 0 ? ['No link brings it back.'] : ['Part of it back by ', ...joined(linkTags.map(tag => closedBy(context, tag))), '.'])
+/** A link that ends at the bank itself gives nothing back where the bank is faulty, and may start an engine where it is only flat. */
+function backBy(context: ViewContext, { tag, linkTags }: Loss): Text {
+  if (linkTags.length > 0) return ['Part of it back by ', ...joined(linkTags.map(link => closedBy(context, link))), '.']
+  const atIt = context.results.emergency.links.filter(({ fromBatteryTag, ontoBatteryTags }) => fromBatteryTag === tag || ontoBatteryTags.includes(tag))
+  return atIt.length === 0 ? ['No link brings it back.'] : ['Only flat: ', ...joined(atIt.map(({ circuitTag }) => closedBy(context, circuitTag))), ' can start an engine, isolators closed. Faulty: no link brings it back.']
+}
 
-/** Before a link is closed to its side. */
+/** What parts it where it is faulty. */
 function isolatedBy(context: ViewContext, { tag }: Loss): Text {
   const isolators = context.results.emergency.isolators.filter(({ inLink, batteryTags }) => !inLink && batteryTags.includes(tag)).flatMap(isolator => context.lookup.equipment.get(isolator.tag) ?? [])
-  return isolators.length === 0 ? [] : [' Isolate it by ', ...joined(isolators.map((item): Text => [context.tag(item.tag), ' (', ...placeText(context, item, { withAccess: false }), ')'])), '.']
+  return isolators.length === 0 ? [] : [' If faulty, isolate by ', ...joined(isolators.map((item): Text => [context.tag(item.tag), ' (', ...placeText(context, item, { withAccess: false }), ')'])), '.']
 }
 
 export function linkReach(context: ViewContext): readonly Block[] {
@@ -55,6 +59,12 @@ const mostToShed = 6
 export function sheddingReach(context: ViewContext): readonly Block[] {
   return reach('Switch off first, the heaviest on top', context.results.emergency.shedding.slice(0, mostToShed).map(({ circuitTag, meanCurrentA }) => {
     const circuit = context.lookup.circuits.get(circuitTag)!
-    return { act: openingAct(circuit), what: circuitWhat(context, circuit), where: circuitWhere(context, circuit), remark: [`Saves about ${say('meanCurrentA', meanCurrentA)}.`] }
+    const saves = `Saves about ${say('meanCurrentA', meanCurrentA)}.`
+    const act = openingAct(circuit)
+    const [item, ...others] = circuit.loadTags.flatMap(tag => context.lookup.equipment.get(tag) ?? [])
+    // Nobody unscrews a fuse under load to save current, and a wheel that turns needs its supply to slow down.
+    return act === 'Take out' && item !== undefined && others.length === 0
+      ? { act: 'Switch off', what: context.named(item.tag), where: ['at its own switch or panel'], remark: [`${saves} Leave its fuse `, context.tag(circuitTag), ' in.'] }
+      : { act, what: circuitWhat(context, circuit), where: circuitWhere(context, circuit), remark: [saves] }
   }))
 }
