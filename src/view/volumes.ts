@@ -19,10 +19,11 @@ export function volumes(context: ViewContext, pages: readonly Page[]): readonly 
   const under = (folder: string): readonly PageKey[] => pages.map(({ key }) => key).filter(key => key.startsWith(`${folder}/`))
   /** A chapter to each page, so that none shares its sheet. */
   const each = (keys: readonly PageKey[]): readonly Planned[] => keys.flatMap(key => { const title = titles.get(key); return title === undefined ? [] : [chapter(title, [key])] })
+  const bare = barePages(context)
   const emergency = each([fixedPages.distress, ...under(fixedPages.emergency)])
   // What a vessel has nothing of, radio or serial links, takes no chapter; what has no chapter is no document.
   const volume = (file: string, name: string, fronted: boolean, planned: readonly Planned[]): readonly Volume[] => {
-    const chapters = planned.map(made => ({ ...made, pageKeys: made.pageKeys.filter(key => titles.has(key)) })).filter(({ pageKeys }) => pageKeys.length > 0)
+    const chapters = planned.map(made => ({ ...made, pageKeys: made.pageKeys.filter(key => titles.has(key) && !bare.has(key)) })).filter(({ pageKeys }) => pageKeys.length > 0)
       .map((made, i) => ({ ...made, number: String(i + 1), anchor: `chapter-${i + 1}` }))
     return chapters.length === 0 ? [] : [{ file, name, title: `${name}, ${editionTitles[context.edition]}`, fronted, chapters }]
   }
@@ -32,6 +33,20 @@ export function volumes(context: ViewContext, pages: readonly Page[]): readonly 
     ...volume('emergency.pdf', 'Emergency cards', false, emergency),
     ...volume('workshop.pdf', 'Workshop documents', true, workshopChapters(under)),
   ]
+}
+
+/** Pages whose lists hold nothing on this vessel: the site says so, paper leaves them out. */
+function barePages({ vessel }: ViewContext): ReadonlySet<PageKey> {
+  const { panels, circuits, batteries, operatingModes, cables, wireways } = vessel
+  const without = (lists: readonly (readonly unknown[])[], ...keys: readonly PageKey[]): readonly PageKey[] => (lists.every(list => list.length === 0) ? keys : [])
+  return new Set([
+    ...without([panels], fixedPages.panels),
+    ...without([circuits], fixedPages.circuits, fixedPages.protectiveDevices, legendsKey),
+    ...without([batteries, panels, circuits], fixedPages.electrical),
+    ...without([batteries, operatingModes, circuits], fixedPages.energy),
+    ...without([cables], fixedPages.cables, fixedPages.workshop, billKey),
+    ...without([wireways], fixedPages.wireways),
+  ])
 }
 
 /** In reading order. Pages of single cables and wireways are on the site only; their index rows are printed. */

@@ -83,6 +83,20 @@ export const schemaCases: readonly Case[] = [
     'equipment.yaml:30:11 REF103 ⟨helm⟩', 'equipment.yaml:36:11 REF103 ⟨engine-space⟩',
     'equipment.yaml:41:44 REF103 ⟨engine-space⟩', 'equipment.yaml:46:11 REF103 ⟨helm⟩',
   ] },
+  change('a zone box without width, its corners in any order', 'vessel.yaml', '{tag: helm, name: Helm, space: cockpit}',
+    '{tag: helm, name: Helm, space: cockpit, from: "3 m, 1 m, 1 m", to: "2 m, -1 m, 0 m"}\n  - {tag: aft, name: Aft, space: deck, from: "3 m, 1 m, 1 m", to: "2 m, 1 m, 0 m"}',
+    ['vessel.yaml:25:67 SCH102 ⟨"2 m, 1 m, 0 m"⟩'], 'a box without length or width is on no plan'),
+  change('a word of the list that asks for more', 'vessel.yaml', 'systems:', 'manual-contents:\n  - {content: handling, state: elsewhere}\nsystems:',
+    ['vessel.yaml:21:32 SCH102 ⟨elsewhere⟩'], 'expected with "elsewhere" the document under "where"'),
+  { name: 'a drawing whose corners are the wrong way round', files: { ...smallVessel, 'docs/plan.png': '', 'drawings.yaml': `arrangement-drawings:
+  - {file: docs/plan.png, view: plan, from: '8 m, 1 m, 0 m', to: '0 m, -1 m, 0 m'}
+  - {file: docs/plan.png, view: profile, from: '0 m, 0 m, -1 m', to: '8 m, 0 m, 2 m'}
+  - {file: docs/plan.png, view: plan, from: '0 m, 0 m, -1 m', to: '8 m, 0 m, 2 m'}\n` },
+  findings: ['drawings.yaml:2:66 SCH102 ⟨\'0 m, -1 m, 0 m\'⟩', 'drawings.yaml:4:67 SCH102 ⟨\'8 m, 0 m, 2 m\'⟩'], says: 'forward of the lower left one' },
+  { name: 'a call-out beside its photograph', files: { ...smallVessel, 'docs/a.jpg': '', 'pictures.yaml': "photographs:\n  - {file: docs/a.jpg, caption: The helm, call-outs: [{at: '130 %, 55 %', item: P1}, {at: '0 %, 100 %', item: P1}]}\n" },
+    findings: ['pictures.yaml:2:60 SCH104 ⟨\'130 %, 55 %\'⟩'], says: 'expected a percentage from 0 to 100 %' },
+  { name: 'a long list of words is told by those that are like', files: { ...smallVessel, 'absences.csv': 'what,reason\nfixed vhf radio,none\n' },
+    findings: ['absences.csv:2:1 SCH103 ⟨fixed vhf radio⟩'] },
   { name: 'two vessels', files: { ...smallVessel, 'zz.yaml': 'vessel:\n  name: Plover\n  basis: abyc\n' }, findings: ['zz.yaml:2:3 SCH105 ⟨name⟩'],
     says: 'the first is at vessel.yaml:2:3' },
 ]
@@ -126,6 +140,10 @@ export const referenceCases: readonly Case[] = [
   {
     name: 'an unknown tag in the text of a procedure, with the nearest', files: { ...smallVessel, 'procedures/a.md': '---\ntitle: A\n---\nLeave `[[P7]]`,\nthen see [[hlem]].\n' },
     findings: ['procedures/a.md:5:12 REF103 ⟨hlem⟩'], says: 'Procedure A: "text" names hlem, which is not in the folder; did you mean "helm"?',
+  },
+  {
+    name: 'a picture and a link to a file in the text of a procedure', files: { ...smallVessel, 'procedures/a.md': '---\ntitle: A\n---\n![Helm](docs/a.jpg), `[x](y)`,\n[here](docs/p1.pdf) and [there](https://host.invalid).\n' },
+    findings: ['procedures/a.md:4:9 REF202 ⟨docs/a.jpg⟩', 'procedures/a.md:5:8 REF202 ⟨docs/p1.pdf⟩'], says: 'Procedure A: "text" holds the picture docs/a.jpg, and the pack shows its words alone',
   },
   { name: 'a tag in notes, in a folded text', files: changed(smallVessel, 'equipment.yaml', '    status: fitted', '    status: fitted\n    notes: >-\n      Fed from [[A1.1]],\n      not from [[A1.9]].'), findings: ['equipment.yaml:27:18 REF103 ⟨A1.9⟩'] },
   change('a terminal that the model does not have', 'cables.csv', 'P1:power', 'P1:powr', ['cables.csv:2:9 REF301 ⟨P1:powr⟩'], 'terminal "powr", which P1 does not have; did you mean "power"?'),

@@ -83,6 +83,17 @@ describe('asfitted check', () => {
     expect(JSON.parse((await check(temporaryFolder(), '--json')).stdout)).toMatchObject({ summary: { error: 1 }, notAssessedCount: null })
   })
 
+  it('lists what is not assessed when asked, with the reason and what to record', async () => {
+    const boat = folderOf({ ...lampBoat(), 'radio.yaml': 'equipment: [{tag: T1, name: Radio, kind: vhf transceiver}]\n' })
+    expect((await check(boat)).stdout).toMatch(/\n\d+ results are not assessed .* --not-assessed lists them here\.\n$/)
+    const { stdout } = await check(boat, '--not-assessed')
+    expect(stdout).toContain('\nRadio and antennas, not assessed\n  T1: loss, range and exposure: what it transmits is not recorded\n  remedy  Record transmitters')
+    expect(stdout).not.toContain('--not-assessed')
+    const { notAssessed, notAssessedCount } = JSON.parse((await check(boat, '--json')).stdout)
+    expect(notAssessed).toHaveLength(notAssessedCount)
+    expect(notAssessed).toContainEqual(expect.objectContaining({ calculation: 'Radio and antennas', subjectTag: 'T1', partTag: null }))
+  })
+
   it('reads models from a catalogue elsewhere', async () => {
     const { 'wiring.yaml': wiring, ...others } = lampBoat()
     const boat = folderOf({ ...others, 'wiring.yaml': wiring!.replace('kind: light, zone: cabin, current-max: 1 A', 'model: lamp, zone: cabin') })

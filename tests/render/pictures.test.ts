@@ -137,6 +137,22 @@ describe('in a browser', () => {
   })
 })
 
+/** The frame header says another size: height and width, each two bytes, after marker, length and precision (ITU-T T.81, B.2.2). */
+function withFrame(jpeg: Buffer, width: number, height: number): Buffer {
+  const changed = Buffer.from(jpeg)
+  const at = changed.indexOf(Buffer.from([0xff, 0xc0]))
+  changed.writeUInt16BE(height, at + 5)
+  changed.writeUInt16BE(width, at + 7)
+  return changed
+}
+
+/** With the chunk acTL before the picture data, one frame (PNG, third edition, 11.3.6); its check sum is not looked at before the decoder. */
+function animated(png: Buffer): Buffer {
+  const at = png.indexOf('IDAT') - 4
+  const chunk = Buffer.from([0, 0, 0, 8, ...Buffer.from('acTL'), 0, 0, 0, 1, 0, 0, 0, 0, 0, 0, 0, 0])
+  return Buffer.concat([png.subarray(0, at), chunk, png.subarray(at)])
+}
+
 describe('a picture that cannot be shown', () => {
   const png = (width: number, height: number): Buffer => {
     const head = Buffer.alloc(33)
@@ -152,6 +168,9 @@ describe('a picture that cannot be shown', () => {
     ['c.jpg', async () => (await halves(400, 400)).subarray(0, 700), 'it is damaged'],
     ['d.png', () => png(20, 20), 'it is damaged'],
     ['e.png', () => png(60_000, 60_000), 'it has more than 100 million pixels.'],
+    ['g.jpg', async () => withFrame(await halves(16, 16), 12_000, 9_000), 'it has more than 100 million pixels.'],
+    ['h.png', async () => animated(await halves(16, 16, 'image/png')), 'it is an animated PNG file; save one picture of it.'],
+    ['i.svg', () => Buffer.from('<svg xmlns="http://www.w3.org/2000/svg"/>'), 'it is neither a JPEG nor a PNG file.'],
     ['f.jpg', () => ({ unread: 'permission is denied' }), 'permission is denied.'],
   ])('%s says why, and the others are there', async (name, make, why) => {
     const pictures = await prepared({ [name]: await make(), 'good.png': await halves(8, 8, 'image/png') })

@@ -110,6 +110,11 @@ export const folderCases: readonly HostileCase[] = [
   withFile('a procedure without front matter', 'procedures/wash.md', '\nText.\n', ['procedures/wash.md:1:1 SRC118 ⟨⟩'], 1),
   withFile('a procedure of nothing but front matter', 'procedures/wash.md', '---\ntitle: Wash\n---', ['procedures/wash.md:3:1 SRC119 ⟨---⟩'], 1),
   withFile('a procedure whose front matter is empty', 'procedures/wash.md', '---\n---\nText.\n', ['procedures/wash.md:3:1 SCH201 ⟨T⟩'], 1),
+  withFile('a procedure with names of the language, markup and brackets that are never closed', 'procedures/wash.md',
+    '---\ntitle: "Wash\\n<b> {{ x }} ]]> =1+1"\n---\n[[constructor]] [[__proto__]] <script>x</script> [a](javascript:b) ![c](http://d) [[\n', [
+      'procedures/wash.md:4:3 REF103 ⟨constructor⟩', 'procedures/wash.md:4:19 REF103 ⟨__proto__⟩', 'procedures/wash.md:4:54 REF202 ⟨javascript:b⟩', 'procedures/wash.md:4:73 REF202 ⟨http://d⟩',
+    ], 1),
+  withFile('a procedure of 5 MB', 'procedures/wash.md', `---\ntitle: Wash\n---\n${'Wash `[[X1]]` and *rinse* [here](https://host.invalid) \n\n'.repeat(90_000)}[[X9]]`, ['procedures/wash.md:180004:3 REF103 ⟨X9⟩'], 1),
   withFile('a Markdown file that is in no folder of procedures', 'notes/procedures/wash.md', 'Text.', [], 0),
   withFile('a byte order mark', 'zones.yaml', '\uFEFFzones: [{tag: helm}]', ['zones.yaml:1:10 SCH201 ⟨tag⟩', 'zones.yaml:1:10 SCH201 ⟨tag⟩'], 1),
   withFile('Windows line ends', 'zones.yaml', 'zones:\r\n  - tag: helm\r\n    name: Helm\r\n    space: hold\r\n', ['zones.yaml:4:12 SCH103 ⟨hold⟩'], 1),
@@ -196,6 +201,13 @@ export const csvCases: readonly HostileCase[] = [
   withFile('a line end inside a cell', 'zones.csv', `${zonesHeader}helm,"Helm\naft",hold\n`, ['zones.csv:3:6 SCH103 ⟨hold⟩'], 1),
   withFile('a quotation mark that is never closed', 'zones.csv', `${zonesHeader}helm,"Helm,deck\naft,Aft,hold\n`, ['zones.csv:2:6 SRC122 ⟨"Helm,deck⟩'], 2),
   withFile('a quotation mark inside a cell', 'zones.csv', `${zonesHeader}helm,16" Helm,deck\n`, ['zones.csv:2:6 SRC122 ⟨16" Helm,deck⟩'], 2),
+  withFile('call-outs in a table, which holds no lists of keys and values', 'photographs.csv', 'file,caption,call-outs\na.jpg,Helm,"30 %, 55 % A1"\n', ['photographs.csv:2:1 REF201 ⟨a.jpg⟩', 'photographs.csv:2:12 SCH102 ⟨"30 %, 55 % A1"⟩'], 1, 'one of keys and values goes into a YAML file'),
+  withFile('records of maintenance as a table', 'maintenance-records.csv', 'task;item;date;nots\nbilge-pump-test;M1;04.05.2026;x\n', [
+    'maintenance-records.csv:1:16 SCH101 ⟨nots⟩', 'maintenance-records.csv:2:17 REF103 ⟨M1⟩', 'maintenance-records.csv:2:20 SCH102 ⟨04.05.2026⟩',
+  ], 1),
+  withFile('running hours as a table', 'running-hours.csv', 'item,date,hours\nM1,2026-02-30,"1,200 h"\nM1,2026-05-04\n', [
+    'running-hours.csv:2:4 SCH102 ⟨2026-02-30⟩', 'running-hours.csv:2:15 SCH104 ⟨"1,200 h"⟩', 'running-hours.csv:3:1 SRC124 ⟨M1,2026-05-04⟩',
+  ], 2),
   withFile('a header alone', 'zones.csv', zonesHeader, [], 0),
   withFile('an empty table', 'zones.csv', '', [], 0),
   withFile('a column that reaches for the prototype', 'zones.csv', 'tag,name,space,__proto__.polluted\nhelm,Helm,deck,x\n', ['zones.csv:1:16 SCH101 ⟨__proto__.polluted⟩'], 1),

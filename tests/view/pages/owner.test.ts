@@ -8,7 +8,7 @@ import { operatingPages } from '../../../src/view/pages/owner/operating.view.js'
 import { numberedOn } from '../../../src/view/weave/numbering.js'
 import { weave } from '../../../src/view/weave/weave.js'
 import { markdownToHtml } from '../../../src/render/markdown.js'
-import { sitePlace } from '../../../src/render/links.js'
+import { printedPlace, sitePlace } from '../../../src/render/links.js'
 import { plainText } from '../../../src/view/tables.js'
 import type { Block, Facts, Table } from '../../../src/view/view-model.js'
 import { aBattery, aBusbar, aCable, aCableType, aCircuit, anEquipment, aPanel, aProtection, aVessel, aZone } from '../../support/vessel-builder.js'
@@ -66,6 +66,19 @@ describe('a procedure', () => {
   it('links each tag with its name, letter for letter, and leaves code alone', () => {
     const html = markdownToHtml(markdownWithTags(context, 'Use [[P1]], not `[[P1]]`, and {{ name }}.'), sitePlace('owner/start-up'))
     expect(html).toBe('<p>Use <a href="../../equipment/p1/index.html">P1 Display [*port*] | &lt;b&gt;&amp;amp;&lt;/b&gt; `x`</a>, not <code>[[P1]]</code>, and {{ name }}.</p>\n')
+  })
+  it('leads to no file, fetches no picture, runs nothing, and leaves the words', () => {
+    const html = markdownToHtml(markdownWithTags(context, [
+      '[Wiring](docs/w.pdf) [ours](asfitted:nowhere) [js](javascript:alert(1)) ![panel](https://host.invalid/p.jpg) [web](https://host.invalid)', '', '[Wiring][1] ![panel][1] <img src=x onerror=y>', '', '[1]: docs/w.pdf',
+    ].join('\n')), sitePlace('owner/start-up'))
+    expect(html).toBe('<p>Wiring ours [js](javascript:alert(1)) panel <a href="https://host.invalid">web</a></p>\n<p>Wiring panel &lt;img src=x onerror=y&gt;</p>\n')
+  })
+
+  it('has no heading above or beside the title of its page', () => {
+    const text = '# One\n## Two\n### Three'
+    const levels = (html: string): readonly string[] => [...html.matchAll(/<h(\d)>/g)].map(([, level]) => level!)
+    expect(levels(markdownToHtml(text, sitePlace('owner/start-up')))).toEqual(['2', '2', '3'])
+    expect(levels(markdownToHtml(text, printedPlace('owner/start-up')))).toEqual(['3', '3', '4'])
   })
 })
 

@@ -179,3 +179,10 @@ describe('the printed document', () => {
   })
   it('is not made for a vessel without cables and circuits', () => expect(workshopPages(contextOf(aVessel()))).toEqual([]))
 })
+
+it('paper has no chapter for lists that hold nothing, and has them where they hold something', () => {
+  const bare = ['panels', 'circuits', 'cables', 'wireways', 'energy', 'workshop', 'workshop/bill', 'workshop/legends'].map(key => ({ key }) as Page)
+  const printed = (vessel: Vessel): readonly string[] => volumes(contextOf(vessel), bare).flatMap(({ chapters }) => chapters.flatMap(({ pageKeys }) => pageKeys))
+  expect(printed(aVessel({ equipment: [anEquipment({ tag: 'P1' })] }))).toEqual([])
+  expect(printed(boat()).toSorted()).toEqual(bare.map(({ key }) => key).toSorted())
+})

@@ -1,6 +1,6 @@
 /** What to do and where to reach, one sheet for each emergency, and the page that leads to them. */
 import type { TaskText } from '../../../model/content.js'
-import type { Procedure, Tag } from '../../../model/vessel.js'
+import type { Tag } from '../../../model/vessel.js'
 import { type EmergencyTask, emergencyTasks } from '../../../references/procedure-places.js'
 import type { ViewContext } from '../../context.js'
 import { fixedPages } from '../../site-map.js'
