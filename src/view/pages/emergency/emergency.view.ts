@@ -46,7 +46,7 @@ function sheet(context: ViewContext, task: EmergencyTask, { title, lead, markdow
   const own = procedureFor(context, task)
   const reached = weave(context, places)
   const tags = tagsReached(context, reached)
-  const inHand: readonly Block[] = [...(own === null ? weave(context, steps) : procedureBlocks(context, own)), ...reached, ...locationDrawing(context, tags, { id: 'plan', caption: 'Where they are' }), ...accessBlock(context, reached)]
+  const inHand: readonly Block[] = [...(own === null ? weave(context, steps) : procedureBlocks(context, own)), ...reached, ...locationDrawing(context, tags, { id: 'plan', caption: 'Where they are', isLow: true }), ...accessBlock(context, reached)]
   return {
     key: emergencyKey(task),
     title,

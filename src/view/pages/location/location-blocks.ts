@@ -12,13 +12,15 @@ export interface LocationDrawingOptions {
   /** Unique on its page. */
   readonly id: string
   readonly caption: string
+  /** Lower on a sheet that has to hold more, with smaller letters on a telephone. */
+  readonly isLow?: boolean
 }
 
 /** As wide as a telephone shows it and half a sheet of paper, so that its letters are not made small there. */
-const smallWidth = 335
+const [smallWidth, lowWidth] = [335, 420] as const
 
 /** The boat from above with just these items marked and called by their tags; nothing where no zone has a box, or none of them a place. */
-export function locationDrawing(context: ViewContext, tags: readonly Tag[], { id, caption }: LocationDrawingOptions): readonly Block[] {
+export function locationDrawing(context: ViewContext, tags: readonly Tag[], { id, caption, isLow = false }: LocationDrawingOptions): readonly Block[] {
   const { vessel, results } = context
   const marks = planMarks(context, 'plan', tags)
   if (!hasPlan(context) || marks.length === 0) return []
@@ -29,7 +31,7 @@ export function locationDrawing(context: ViewContext, tags: readonly Tag[], { id
   const zones = vessel.zones.filter(isBoxed).filter(isDrawn).map(zone => ({ ...planZone(context, 'plan', zone, theirZones.has(zone.tag) ? 'named' : 'plain'), below: null }))
   return [{
     is: 'drawing', id, caption, narrow: true,
-    svg: locationPlan({ title: caption, view: 'plan', hull, units, zones, marks, images: [], width: smallWidth, ruled: false }),
+    svg: locationPlan({ title: caption, view: 'plan', hull, units, zones, marks, images: [], width: isLow ? lowWidth : smallWidth, ruled: false }),
     description: joined(marks.map(({ tag }) => [...context.named(tag), ': ', ...placeInWords(context, tag)]), { is: 'break' }),
   }]
 }
