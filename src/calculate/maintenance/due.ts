@@ -29,7 +29,9 @@ const routineDays = 28
 export const isRoutine = ({ everyDaysCount }: EffectiveTask): boolean => everyDaysCount !== null && everyDaysCount < routineDays
 
 export function dueOf(task: EffectiveTask, thing: Maintained, known: Known): TaskDue {
-  const done = lastDone(known.vessel.maintenanceRecords, task.key, thing.tag)
+  const latest = lastDone(known.vessel.maintenanceRecords, task.key, thing.tag)
+  // What was done before it was fitted was done to the one before it.
+  const done = latest !== null && thing.fittedOn !== null && latest.date < thing.fittedOn ? null : latest
   const lastDoneOn = done?.date ?? null
   if (isRoutine(task)) return { itemTag: thing.tag, lastDoneOn, limits: [], dueOn: null, dueBy: null, state: 'routine' }
   const start = startOf(thing, lastDoneOn, known.vessel)
