@@ -16,6 +16,7 @@ import { multipliedVessel } from './multiplied-vessel.js'
 import { findBrowser, openBrowser, openPage } from './render/browser.js'
 import { drawDiagrams, openDrawingBoard } from './render/draw-diagrams.js'
 import { diagramSourcesOf, openRenderer, pictureFilesOf } from './renderer.js'
+import { volumeDocumentOf } from './render/volume-name.js'
 import { readPictures } from './load/read-pictures.js'
 
 const sample = fileURLToPath(new URL('../sample-vessel', import.meta.url))
@@ -86,7 +87,7 @@ async function packRows(examined: Examined, scratch: string): Promise<readonly R
   const renderer = await openRenderer(process.env)
   const pictures = await renderer.pictures(await readPictures(sample, pictureFilesOf(view)))
   await renderer.draw(view).then(drawn => renderer.writeVolume(view, view.volumes[0]!, { ...drawn, pictures }, scratch)).finally(renderer.close)
-  const manual = pathToFileURL(path.join(scratch, 'print', 'manual.html')).href
+  const manual = pathToFileURL(path.join(scratch, 'print', volumeDocumentOf(view.volumes[0]!))).href
 
   // The least that any program could do: the browser draws each diagram and prints the finished document once.
   const bare = await secondsFor(async () => {

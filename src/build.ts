@@ -4,6 +4,7 @@
  */
 import { rm } from 'node:fs/promises'
 import path from 'node:path'
+import { atMost } from './at-most.js'
 import { calculate, methods } from './calculate/calculate.js'
 import { check } from './check/check.js'
 import { type ForEdition, forEdition } from './edition.js'
@@ -32,7 +33,7 @@ import type { Renderer } from './renderer.js'
 import { listNotAssessed } from './view/pages/not-assessed.view.js'
 import { type Pictures, picturesMissing, picturesReady } from './render/pictures.js'
 import type { PrintOptions } from './render/print-pdf.js'
-import { documentOf } from './render/volume-name.js'
+import { volumeDocumentOf } from './render/volume-name.js'
 import type { View } from './view/view-model.js'
 
 /** What the first three stages made of a folder. */
@@ -178,26 +179,43 @@ async function renderInto(
     return { sheetCounts: null, labelSheetCounts: null, lacking }
   }
   const printFolder = path.join(packFolder, 'print')
-  const sheetCounts: number[] = []
+  const printing = atMost(printsAtOnce)
+  const begun: Promise<unknown>[] = []
+  const begin = <T>(print: () => Promise<T>): Promise<T> => {
+    const printed = printing(print)
+    begun.push(printed)
+    // Whoever waits for it hears of its failure; until then it is not to end the process.
+    printed.catch(() => undefined)
+    return printed
+  }
   try {
-    for (const [i, volume] of view.volumes.entries()) {
+    const volumes: Promise<{ readonly pages: number }>[] = []
+    // Written one after the other: what writes them works in the folder of the process. Each is printed while the next are written.
+    for (const volume of view.volumes) {
       await renderer.writeVolume(view, volume, shown, packFolder)
-      const { pages } = await renderer.print({
-        htmlFile: path.join(printFolder, documentOf(volume)),
+      volumes.push(begin(() => renderer.print({
+        htmlFile: path.join(printFolder, volumeDocumentOf(volume)),
         outFile: path.join(packFolder, volume.file),
         metadata: documentInformation(vessel, `${view.vesselName}: ${volume.title}`, asOf),
         onProgress: printStep => step(`Printing ${volume.file}: ${printStep}`),
-        ...(i === 0 ? { meanwhile: writeSite } : {}),
-      })
-      sheetCounts.push(pages)
+      })))
     }
-    step('Printing labels')
-    const labelSheetCounts = await renderer.printLabels(view, packFolder, title => documentInformation(vessel, title, asOf))
-    return { sheetCounts, labelSheetCounts, lacking }
+    await renderer.writeLabels(view, packFolder)
+    const labels = begin(() => {
+      step('Printing labels')
+      return renderer.printLabels(view, packFolder, title => documentInformation(vessel, title, asOf))
+    })
+    await writeSite()
+    return { sheetCounts: (await Promise.all(volumes)).map(({ pages }) => pages), labelSheetCounts: await labels, lacking }
   } finally {
+    // Also after a failure nobody may write into a folder that is taken away.
+    await Promise.allSettled(begun)
     await rm(printFolder, { recursive: true, force: true })
   }
 }
+
+/** A printed document takes a core and some hundred megabytes. */
+const printsAtOnce = 2
 
 /** What a PDF reader shows of the document without opening it. */
 function documentInformation({ identity, document }: Vessel, title: string, asOf: string): PrintOptions['metadata'] {

@@ -23,7 +23,9 @@ export interface Renderer {
   writeVolume(view: View, volume: Volume, drawn: Shown, folder: string): Promise<void>
   /** Prints a written document. Must not be called while something is lacking. */
   print(options: PrintOptions): Promise<{ readonly pages: number; readonly bytes: number }>
-  /** Writes and prints the sheets of labels into the folder; how many sheets each document has. */
+  /** Writes the documents behind the sheets of labels to `print/`. */
+  writeLabels(view: View, folder: string): Promise<void>
+  /** Prints the written sheets of labels into the folder; how many sheets each document has. */
   printLabels(view: View, folder: string, metadataOf: (title: string) => PrintOptions['metadata']): Promise<readonly number[]>
   close(): Promise<void>
 }
@@ -57,9 +59,9 @@ export async function openRenderer(
       const { printManual } = await import('./render/print-pdf.js')
       return printManual(browser, options)
     },
+    writeLabels: renderLabels,
     async printLabels(view, folder, metadataOf) {
       if (browser === null) throw new Error('printing without a browser')
-      await renderLabels(view, folder)
       const { printLabels } = await import('./render/print-labels.js')
       return printLabels(browser, view.labels.documents, folder, metadataOf)
     },

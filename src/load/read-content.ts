@@ -4,9 +4,9 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { parse } from 'yaml'
 import { z } from 'zod'
-import type { Caution, Content, ContentPage, SignalWord } from '../model/content.js'
-import { cautionPages, hazards } from '../references/caution-words.js'
-import { isEquipmentKind } from '../references/equipment-kinds.js'
+import type { Caution, Content, ContentPage } from '../model/content.js'
+import { cautionPages, hazards, signalWords } from '../references/caution-words.js'
+import { itemKindTitle } from '../references/item-kinds.js'
 import { readMaintenance } from './read-maintenance.js'
 import { emergencyTasks, ownerTasks, procedurePlaces } from '../references/procedure-places.js'
 import { systemKinds } from '../references/system-kinds.js'
@@ -14,11 +14,7 @@ import { readDangerTexts, readLabelSizes } from './read-labels.js'
 
 const contentFolder = fileURLToPath(new URL('../../content', import.meta.url))
 
-const signalWords = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE'] as const satisfies readonly SignalWord[]
-/** Items that are not `equipment` in the vessel's data, so that no equipment kind names them. */
-const otherItems: readonly string[] = ['battery', 'lead-acid battery', 'lithium battery', 'busbar', 'panel']
-
-const kindsMatter = z.array(z.string().refine(kind => isEquipmentKind(kind) || otherItems.includes(kind), { error: 'no kind of equipment' }))
+const kindsMatter = z.array(z.string().refine(kind => itemKindTitle(kind) !== null, { error: 'no kind of equipment' }))
 const pageMatter = z.strictObject({ title: z.string().min(1) })
 const taskMatter = pageMatter.extend({ lead: z.string().min(1) })
 const operatingMatter = pageMatter.extend({ kinds: kindsMatter })
@@ -81,7 +77,7 @@ function keyOf(name: string): string {
 }
 
 async function readMarkdown<T>(folder: string, matterSchema: z.ZodType<T>): Promise<readonly Read<T>[]> {
-  const names = (await readdir(folder).catch(() => [])).filter(name => name.endsWith('.md')).sort()
+  const names = (await readdir(folder)).filter(name => name.endsWith('.md')).sort()
   return Promise.all(names.map(async name => {
     const file = join(folder, name)
     const [, head, body] = /^---\r?\n(.*?)\r?\n---\r?\n(.*)$/s.exec(await readFile(file, 'utf8')) ?? []

@@ -5,6 +5,7 @@ import { z } from 'zod'
 import { labelFaults } from '../model/label-sheet.js'
 import type { DangerText } from '../model/content.js'
 import type { LabelSize } from '../model/vessel.js'
+import { signalWords } from '../references/caution-words.js'
 import { parseQuantity } from '../units/parse-quantity.js'
 
 const millimetres = z.string().transform((written, context) => {
@@ -29,18 +30,13 @@ const dangerKinds = [
   'mains', 'shore inlet', 'lead-acid battery', 'lithium battery', 'moving machine', 'radiation', 'several supplies', 'live in light', 'unprotected conductor',
 ] as const satisfies readonly DangerText['kind'][]
 const words = z.string().min(1)
-const dangerSchema = z.strictObject({ kind: z.enum(dangerKinds), signal: z.enum(['DANGER', 'WARNING', 'CAUTION', 'NOTICE']), title: words, text: words, where: words })
+const dangerSchema = z.strictObject({ kind: z.enum(dangerKinds), signal: z.enum(signalWords), title: words, text: words, where: words })
 
 export const readLabelSizes = (file: string): Promise<readonly LabelSize[]> => readList(file, sizeSchema, ({ key }) => key)
 export const readDangerTexts = (file: string): Promise<readonly DangerText[]> => readList(file, dangerSchema, ({ kind }) => kind)
 
 async function readList<T>(file: string, schema: z.ZodType<T>, keyOf: (entry: T) => string): Promise<readonly T[]> {
-  // Content for a test may lack it, as it may lack folders.
-  const text = await readFile(file, 'utf8').catch((error: NodeJS.ErrnoException) => {
-    if (error.code === 'ENOENT') return '[]'
-    throw error
-  })
-  const read = z.array(schema).safeParse(parse(text))
+  const read = z.array(schema).safeParse(parse(await readFile(file, 'utf8')))
   if (!read.success) throw new Error(`${file}: it cannot be used: ${z.prettifyError(read.error)}`)
   const keys = read.data.map(keyOf)
   const twice = keys.find((key, i) => keys.indexOf(key) !== i)

@@ -8,8 +8,8 @@ import { bibliography, cite, type Citation, type SourceKey } from '../references
 import { isEquipmentKind } from '../references/equipment-kinds.js'
 import { isMaintainedKind } from '../references/maintained-kinds.js'
 import { doers, seasons } from '../references/maintenance-words.js'
+import { spaceKinds } from '../references/space-kinds.js'
 
-const spaces = ['interior', 'machinery', 'bilge', 'battery', 'deck', 'mast', 'cockpit', 'locker'] as const
 const standings = ['public law', 'published', 'derived', 'from memory', 'common practice'] as const
 const words = z.string().min(1)
 const count = z.int().min(1)
@@ -18,7 +18,7 @@ const taskSchema = z.strictObject({
   task: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)+$/),
   title: words,
   for: z.array(z.string().refine(kind => isEquipmentKind(kind) || isMaintainedKind(kind), { error: 'no kind of equipment' })).min(1),
-  spaces: z.array(z.enum(spaces)).default([]),
+  spaces: z.array(z.enum(spaceKinds)).default([]),
   asked: z.literal(true).optional(),
   days: count.optional(),
   months: count.optional(),
@@ -41,7 +41,7 @@ const taskSchema = z.strictObject({
 const groupSchema = z.strictObject({ group: words, tasks: z.array(taskSchema).min(1) })
 
 export async function readMaintenance(folder: string): Promise<readonly GeneralTask[]> {
-  const names = (await readdir(folder).catch(() => [])).filter(name => name.endsWith('.yaml')).sort()
+  const names = (await readdir(folder)).filter(name => name.endsWith('.yaml')).sort()
   const groups = await Promise.all(names.map(async name => groupOf(name, await readFile(join(folder, name), 'utf8'))))
   const tasks = groups.flatMap(({ group, tasks: listed }) => listed.map(task => generalTaskOf(group, task)))
   const twice = tasks.find(({ key }, i) => tasks.findIndex(other => other.key === key) !== i)

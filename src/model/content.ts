@@ -1,6 +1,6 @@
 /** The manual's general text, the same for every vessel: files of `content/`. */
 import type { EmergencyTask, OwnerTask, ProcedurePlace } from '../references/procedure-places.js'
-import type { CautionPage, Hazard } from '../references/caution-words.js'
+import type { CautionPage, Hazard, SignalWord } from '../references/caution-words.js'
 import type { SystemKind } from '../references/system-kinds.js'
 import type { Citation } from '../references/bibliography.js'
 import type { Doer } from '../references/maintenance-words.js'
@@ -28,7 +28,7 @@ export interface ContentPage { readonly title: string; readonly markdown: string
 export interface TaskText extends ContentPage { readonly lead: string }
 export interface OperatingText extends ContentPage { readonly key: string; readonly kinds: readonly string[] }
 
-export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE'
+export type { SignalWord }
 export interface Caution {
   readonly key: string
   readonly signal: SignalWord

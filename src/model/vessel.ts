@@ -2,6 +2,7 @@
  * The vessel as the later stages see it: plain readonly records, quantities as numbers in the unit that ends their
  * name, references as tags. `null` means "not recorded"; nothing is guessed here.
  */
+import type { SpaceKind } from '../references/space-kinds.js'
 import type { SystemKind } from '../references/system-kinds.js'
 import type { ConductorSize } from '../units/conductor-size.js'
 import type { Battery, Busbar, Equipment, NetworkLoss, Panel } from './vessel/items.js'
@@ -24,10 +25,10 @@ export type * from './vessel/radio.js'
 export type * from './vessel/record.js'
 export type * from './vessel/use.js'
 
+export type { SpaceKind }
 export type Tag = string
 export type BasisId = 'iso' | 'abyc'
 export type UnitSystem = 'metric' | 'us'
-export type SpaceKind = 'interior' | 'machinery' | 'bilge' | 'battery' | 'deck' | 'mast' | 'cockpit' | 'locker'
 export type ItemStatus = 'planned' | 'fitted' | 'commissioned' | 'removed'
 
 export interface Vessel {

@@ -1,4 +1,7 @@
-/** Words of the cautions: what can hurt, in the order of the chapter, and pages of work that show them. */
+/** Words of the cautions: signal words by the worst credible outcome, what can hurt in the order of the chapter, and pages of work that show them. */
+export const signalWords = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE'] as const
+export type SignalWord = (typeof signalWords)[number]
+
 export const hazards = [
   'electric shock', 'short circuit and fire', 'batteries', 'gas, fuel and exhaust', 'moving machines and heat', 'radiation and magnets',
   'heights and weights', 'water', 'navigation and distress', 'the installation and its record',

@@ -40,10 +40,16 @@ export const packHref = (file: string, place: Place): string => `${place.root}..
 export const relink = (html: string, place: Place): string =>
   html.replace(/href="asfitted:([^"]+)"/g, (_, key: string) => `href="${hrefOf(key, place)}"`)
 
-/** A printed document holds a part of the pages: what would lead to another page is left as words. */
-export function withoutDeadLinks(html: string): string {
+/**
+ * A printed document holds a part of the pages: what would lead to another page is left as words, and in place of its sheet stands the
+ * document that has it. A page that no document has keeps the place for its number, which the print then refuses.
+ *
+ * @param volumeByAnchor  names of the other documents
+ */
+export function withoutDeadLinks(html: string, volumeByAnchor: ReadonlyMap<string, string> = new Map()): string {
   const anchors = new Set([...html.matchAll(/\sid="([^"]+)"/g)].map(([, id]) => id))
   return html.replace(/(<a\b[^>]*?) href="#([^"]+)"/g, (link, before: string, anchor: string) => (anchors.has(anchor) ? link : before))
+    .replace(/<span class="page-of" data-page-of="([^"]+)">000<\/span>/g, (number, anchor: string) => (anchors.has(anchor) ? number : volumeByAnchor.get(anchor) ?? number))
 }
 
 /** To a picture of the pack: beside the pages of the site, beside the printed document. */

@@ -18,8 +18,6 @@ export interface PrintOptions {
   readonly outFile: string
   readonly metadata: DocumentInformation
   readonly onProgress?: (step: PrintStep) => void
-  /** Work for this process while the browser prints by itself; done once, and over when the print is. */
-  readonly meanwhile?: () => Promise<void>
 }
 
 /** Sheets are counted from 1. */
@@ -48,7 +46,6 @@ export async function printManual(browser: Browser, options: PrintOptions): Prom
     const anchors = await page.evaluate(anchorsAskedFor)
     const headings = await page.evaluate(headingsShown)
     progress('counting pages')
-    // Opened beforehand, so that the order to print goes out at once and this process is free while it is carried out.
     const session = await page.createCDPSession()
     let places: Places = anchors.length === 0 ? { pages: 0, pageByAnchor: new Map() } : await readPlaces(await printBlank(page, session))
     refuseUnreachable(anchors, places)
@@ -56,7 +53,7 @@ export async function printManual(browser: Browser, options: PrintOptions): Prom
     for (let print = 1; ; print++) {
       progress('printing')
       await page.evaluate(fillPageNumbers, Object.fromEntries(places.pageByAnchor))
-      const [pdf] = await bothDone(printToPdf(session, { tagged: true }), print === 1 ? options.meanwhile?.() : undefined)
+      const pdf = await printToPdf(session, { tagged: true })
       const printed = await readPlaces(pdf)
       const moved = anchors.filter(anchor => printed.pageByAnchor.get(anchor) !== places.pageByAnchor.get(anchor))
       if (moved.length === 0) {
@@ -119,12 +116,6 @@ export async function printToPdf(session: CDPSession, { tagged }: { readonly tag
   }
   await session.send('IO.close', { handle: stream })
   return Buffer.concat(parts)
-}
-
-/** Both results; when one fails, only after the other has come to its end too. */
-async function bothDone<A, B>(first: Promise<A>, second: Promise<B> | undefined): Promise<[A, B | undefined]> {
-  await Promise.allSettled([first, second])
-  return Promise.all([first, second])
 }
 
 /** The page of each named destination. The browser writes one for each anchor that a link of the document leads to. */

@@ -1,5 +1,5 @@
 /** Writes the site and the single document behind the PDF, through Eleventy, from the view alone. */
-import { relative, resolve } from 'node:path'
+import { basename, dirname, relative, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import Eleventy, { type EleventyConfig } from '@11ty/eleventy'
 import temml from 'temml'
@@ -9,7 +9,7 @@ import { type Place, hrefOf, packHref, pathOf, pictureHref, printedPlace, record
 import { markdownToHtml } from './markdown.js'
 import { pageMargins } from './page-margins.js'
 import { type Pictures, writePictures } from './pictures.js'
-import { documentOf } from './volume-name.js'
+import { documentOf, volumeDocumentOf } from './volume-name.js'
 
 const projectFolder = fileURLToPath(new URL('../..', import.meta.url))
 
@@ -34,7 +34,7 @@ export async function renderSite(view: View, options: RenderOptions): Promise<vo
   await runEleventy('templates/site', folder, {
     ...sharedData(view, options),
     sitePages: view.pages.map(page => ({ page, path: pathOf(page.key), place: sitePlace(page.key) })),
-  }, options.missing)
+  }, { missing: options.missing })
   await writePictures(options.pictures, folder)
 }
 
@@ -42,21 +42,36 @@ export async function renderSite(view: View, options: RenderOptions): Promise<vo
 export const renderLabels = ({ labels }: View, outFolder: string): Promise<void> =>
   runEleventy('templates/labels', resolve(outFolder, 'print'), { labelDocuments: labels.documents.map(document => ({ ...document, path: documentOf(document) })) })
 
-/** Writes the single document that becomes a PDF to `print/`, under the volume's name. */
+/** Writes the single document that becomes a PDF to `print/`, into a folder of the volume's name. */
 export async function renderVolume(view: View, volume: Volume, options: RenderOptions): Promise<void> {
   const titleBlock = { ...view.titleBlock, title: volume.title }
-  const folder = resolve(options.outFolder, 'print')
+  const document = resolve(options.outFolder, 'print', volumeDocumentOf(volume))
+  const folder = dirname(document)
   await runEleventy('templates/manual', folder, {
     ...sharedData({ ...view, titleBlock }, options),
-    volume: { ...volume, document: documentOf(volume) },
+    volume: { ...volume, document: basename(document) },
     manualChapters: volume.chapters.map(chapter => manualChapter(view, chapter)),
     manualPlace: printedPlace('cover'),
     pageMargins: pageMargins(titleBlock),
-  })
+  }, { volumeByAnchor: volumesBesides(view, volume) })
   await writePictures(options.pictures, folder)
 }
 
-async function runEleventy(templates: string, outFolder: string, data: Readonly<Record<string, unknown>>, missing: ReadonlySet<string> = new Set()): Promise<void> {
+/** What is not in the document that is written. */
+interface Elsewhere {
+  /** Files of the pack that it is made without. */
+  readonly missing?: ReadonlySet<string> | undefined
+  /** Names of other printed documents by the anchors of their pages. */
+  readonly volumeByAnchor?: ReadonlyMap<string, string>
+}
+
+/** Of a page that several have, the first. */
+const volumesBesides = ({ volumes }: View, volume: Volume): ReadonlyMap<string, string> =>
+  new Map(volumes.filter(other => other !== volume).toReversed()
+    .flatMap(({ name, chapters }) => chapters.flatMap(({ pageKeys }) => pageKeys.map(key => [anchorOf(key), name] as const))))
+
+async function runEleventy(templates: string, outFolder: string, data: Readonly<Record<string, unknown>>, elsewhere: Elsewhere = {}): Promise<void> {
+  const { missing, volumeByAnchor } = elsewhere
   // Eleventy resolves its folders from the working directory.
   const here = process.cwd()
   process.chdir(projectFolder)
@@ -67,8 +82,8 @@ async function runEleventy(templates: string, outFolder: string, data: Readonly<
       config: config => {
         config.benchmarks.config.setIsVerbose(false)
         addFilters(config)
-        config.addFilter('isMissing', (file: string) => missing.has(file))
-        config.addTransform('dead links', html => withoutDeadLinks(html))
+        config.addFilter('isMissing', (file: string) => missing?.has(file) ?? false)
+        config.addTransform('dead links', html => withoutDeadLinks(html, volumeByAnchor))
         for (const [name, value] of Object.entries(data)) config.addGlobalData(name, value)
       },
     })

@@ -23,5 +23,4 @@ export const addDays = (date: string, daysCount: number): string => Temporal.Pla
 /** Days from the first to the second; negative where the second is earlier. */
 export const daysBetween = (from: string, to: string): number => Temporal.PlainDate.from(from).until(to, { largestUnit: 'day' }).days
 
-export const yearOf = (date: string): number => Temporal.PlainDate.from(date).year
 export const dayOfMonth = (date: string): number => Temporal.PlainDate.from(date).day

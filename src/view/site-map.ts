@@ -55,6 +55,9 @@ export const fixedPages = {
   glossary: 'glossary',
 } as const satisfies Record<string, PageKey>
 
+/** The printed document that checks every figure. */
+export const calculationsFile = 'calculations.pdf'
+
 export interface SiteMap {
   /** Null when nothing with that tag has a page. */
   addressOf(tag: Tag): PageKey | null

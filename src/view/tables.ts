@@ -17,6 +17,8 @@ export interface TableOf<T> {
   readonly columns: readonly ColumnOf<T>[]
   readonly empty: string
   readonly note?: Text
+  readonly forPen?: boolean
+  readonly layout?: Table['layout']
   level?(thing: T): Row['level']
   anchor?(thing: T): string | null
 }
@@ -36,6 +38,8 @@ export function tableOf<T>(things: readonly T[], table: TableOf<T>): Table {
     })),
     note: table.note ?? null,
     empty: table.empty,
+    forPen: table.forPen ?? false,
+    layout: table.layout ?? null,
   }
 }
 

@@ -41,6 +41,8 @@ export interface LabelDocument {
 export interface Volume {
   /** Its name in the pack: `manual.pdf`. */
   readonly file: string
+  /** What other documents call it. */
+  readonly name: string
   /** In the title block of each sheet. */
   readonly title: string
   /** In the order in which they are printed. */
@@ -109,6 +111,8 @@ export interface Chapter {
   /** Pages printed in this chapter, in order. `compact`: without starting a new sheet each. */
   readonly pageKeys: readonly PageKey[]
   readonly compact: boolean
+  /** Short lines in two columns. */
+  readonly twoColumns: boolean
   /** Sheets turned on their side, for wide schedules. */
   readonly landscape: boolean
   /** Whether the table of contents lists its pages; long runs are found through the index instead. */
@@ -130,7 +134,7 @@ export type Inline =
   | { readonly is: 'verdict'; readonly text: string; readonly level: Level }
   | { readonly is: 'muted'; readonly text: string }
   | { readonly is: 'strong'; readonly text: string }
-  /** The printed page on which `to` starts; on the site nothing. */
+  /** The printed page on which `to` starts; the name of the document that has it, where that is another; on the site nothing. */
   | { readonly is: 'page number'; readonly to: PageKey }
   | { readonly is: 'break' }
 export type Text = readonly Inline[]
@@ -158,8 +162,7 @@ export type Block =
 
 export interface Paragraph { readonly is: 'paragraph'; readonly text: Text }
 
-/** Label and value, one a line. */
-/** `dense`: in two columns where there is room. `large`: to be read in haste. */
+/** Label and value, one a line. `dense`: in two columns where there is room. `large`: to be read in haste. */
 export interface Facts { readonly is: 'facts'; readonly caption: string | null; readonly dense?: boolean; readonly large?: boolean; readonly entries: readonly { readonly label: string; readonly value: Text }[] }
 
 export interface Table {
@@ -172,8 +175,15 @@ export interface Table {
   /** Shown in place of the table when it has no rows. */
   readonly empty: string
   /** To be filled in by hand: ruled cells, high enough to write in. */
-  readonly forPen?: boolean
+  readonly forPen: boolean
+  /** Where its columns or its sheets are laid out otherwise than those of other tables. */
+  readonly layout: TableLayout | null
 }
+/**
+ * `wire list`: many columns, on paper of fixed widths. `checklist`, `log sheet`, `hours sheet`: taken out of the manual, so they start a
+ * sheet. `by group`: a row with empty cells is the name of those that follow. `signatures`: most room where one signs.
+ */
+export type TableLayout = 'wire list' | 'checklist' | 'log sheet' | 'hours sheet' | 'by group' | 'signatures'
 export interface Column {
   readonly title: string
   readonly unit: string | null

@@ -86,7 +86,7 @@ describe.each(['service', 'yard'] as const)('the %s edition', edition => {
     const view = await viewOf(forEdition(examined, edition))
     await renderVolume(view, view.volumes[0]!, { outFolder, drawings: new Map(), undrawnReason: 'Not drawn.', pictures: new Map() })
     expect(filesWith(outFolder, 'sentinel')).toEqual([])
-    expect(filesWith(outFolder, 'Logging in')).toContain(join('print', 'manual.html'))
+    expect(filesWith(outFolder, 'Logging in')).toContain(join('print', 'manual', 'index.html'))
   })
 })
 

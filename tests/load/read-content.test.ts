@@ -1,4 +1,4 @@
-import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { copyFile, cp, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -119,7 +119,7 @@ const mayBeNamed = new Set([
   'IEC', 'ISO', 'ANSI', 'Z535', 'NMEA', 'IEEE', 'PoE', 'CFR', 'ABYC', 'E-11', 'A', 'A-1', 'A-28', 'Ah', 'COLREG', 'Directive', 'EU', 'Ethernet', 'CAN',
   'MAYDAY', 'PAN-PAN', 'Fire', 'Person', 'IAMSAR', 'III', 'AIS', 'VHF', 'DSC', 'GNSS', 'MMSI', 'MID', 'PGN', 'VSWR', 'EIRP', 'GM', 'Bd', 'MHz', 'EPIRB', 'PLB', 'SART', 'AIS-SART', 'ITU', 'Radio', 'Regulations', 'LEN', 'AWG', 'American', 'AIC', 'RCD', 'ELCI', 'GFCI', 'CIN', 'HIN', 'Source',
   'DANGER', 'WARNING', 'CAUTION', 'NOTICE', 'W', 'V', 'Findings', 'Kinds', 'Not', 'Calculations', 'Find', 'Fault', 'Mains', 'Safety', 'A1', 'P1', 'As', 'It', 'I',
-  'B', 'E', 'F', 'G', 'K', 'M', 'P', 'Q', 'T', 'X', 'A', 'Ah', 'WLAN',
+  'B', 'E', 'F', 'G', 'K', 'M', 'P', 'Q', 'T', 'X', 'A', 'Ah', 'WLAN', 'MAYDAY', 'PAN-PAN', 'IAMSAR', 'III', 'Fire', 'Person',
 ])
 
 const withoutSource = (markdown: string): string => markdown.replace(/\n\*Source: .*$/, '')
@@ -140,7 +140,8 @@ describe('a broken content file', () => {
   const sound = '---\nsignal: NOTICE\ntitle: A title\nhazard: water\nequipment-kinds: []\n---\nText.\n'
   async function readWith(file: string, text: string): Promise<Content> {
     const home = await mkdtemp(join(folder, 'case-'))
-    await mkdir(join(home, 'cautions'))
+    for (const part of ['cautions', 'emergency', 'owner', 'operating', 'systems', 'fault-trees', 'maintenance']) await mkdir(join(home, part))
+    for (const file of ['label-sizes.yaml', 'danger-labels.yaml']) await copyFile(join('content', file), join(home, file))
     await writeFile(join(home, 'page.md'), '---\ntitle: A page\n---\nText.\n')
     await writeFile(join(home, 'cautions', '02-sound.md'), sound)
     await writeFile(join(home, file), text)
@@ -155,6 +156,13 @@ describe('a broken content file', () => {
       { key: 'sound', signal: 'NOTICE', title: 'A title', markdown: 'Text.', equipmentKinds: [], ...rest },
     ])
     expect(content.pages.get('page')).toEqual({ title: 'A page', markdown: 'Text.' })
+  })
+
+  it.each(['cautions', 'emergency', 'owner', 'operating', 'systems', 'fault-trees', 'maintenance', 'label-sizes.yaml', 'danger-labels.yaml'])('that is not there throws: %s', async part => {
+    const home = await mkdtemp(join(folder, 'bare-'))
+    await cp('content', home, { recursive: true })
+    await rm(join(home, part), { recursive: true })
+    await expect(readContent(home)).rejects.toThrow(/ENOENT/)
   })
 
   it.each([

@@ -159,7 +159,7 @@ describe('pack', () => {
     const files = (await filesIn(again.place)).filter(file => file !== 'SHA256SUMS')
     // Built without print, it says of what is printed that it is not there, instead of leading to it.
     const withPrint = [...pages].filter(([, html]) => /<a href="[^"]*\.pdf">/.test(html) && /href="(\.\.\/)+labels\//.test(html)).map(([file]) => file)
-    expect(withPrint).toEqual(['site/labels/index.html'])
+    expect(withPrint).toEqual(['site/emergency/index.html', 'site/labels/index.html'])
     expect((await Promise.all(files.map(async file => [file, await same(file)] as const))).filter(([, equal]) => !equal).map(([file]) => file)).toEqual(withPrint)
   }, 180_000)
 })

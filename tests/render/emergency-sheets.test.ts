@@ -49,7 +49,7 @@ async function printedCards(view: View, name: string): Promise<readonly string[]
   const volume = view.volumes.find(({ file }) => file === 'emergency.pdf')!
   await renderVolume(view, volume, options(name))
   const outFile = path.join(folder, name, 'emergency.pdf')
-  await printManual(browser, { htmlFile: path.join(folder, name, 'print/emergency.html'), outFile, metadata })
+  await printManual(browser, { htmlFile: path.join(folder, name, 'print/emergency/index.html'), outFile, metadata })
   return sheetsOf(await readFile(outFile))
 }
 

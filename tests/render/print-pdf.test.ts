@@ -38,11 +38,11 @@ let pdf: PDFDocumentProxy
 /** Words of each sheet. */
 let sheets: readonly string[]
 
-async function print(html: string, name: string, meanwhile?: () => Promise<void>) {
+async function print(html: string, name: string) {
   const htmlFile = path.join(folder, `${name}.html`)
   const outFile = path.join(folder, `${name}.pdf`)
   await writeFile(htmlFile, html)
-  return { outFile, ...await printManual(browser, { htmlFile, outFile, metadata, ...(meanwhile === undefined ? {} : { meanwhile }) }) }
+  return { outFile, ...await printManual(browser, { htmlFile, outFile, metadata }) }
 }
 const open = (data: Uint8Array) => getDocument({ data: new Uint8Array(data), verbosity: VerbosityLevel.ERRORS }).promise
 const wordsOf = (document: PDFDocumentProxy) => Promise.all(Array.from({ length: document.numPages }, async (_, i) => {
@@ -104,24 +104,6 @@ describe('page numbers', () => {
   it('of an anchor to which no link leads are an error that names it', async () => {
     const unreachable = documentOf('<p><span class="page-of" data-page-of="gone">000</span> <span data-page-of="near"></span><h1 id="near">Near</h1>')
     await expect(print(unreachable, 'unreachable')).rejects.toThrow(/gone, near .*no link/)
-  })
-})
-
-describe('work done meanwhile', () => {
-  const html = documentOf('<h1>One sheet</h1>')
-
-  it('is done once, and is over when the print is', async () => {
-    const said: string[] = []
-    await print(html, 'meanwhile', async () => {
-      said.push('begun')
-      await new Promise(resolve => setTimeout(resolve, 300))
-      said.push('over')
-    })
-    expect(said).toEqual(['begun', 'over'])
-  })
-
-  it('that fails makes the print fail with its fault', async () => {
-    await expect(print(html, 'meanwhile-failing', async () => { throw new Error('out of paper') })).rejects.toThrow('out of paper')
   })
 })
 

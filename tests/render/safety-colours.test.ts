@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest'
 import { textOf } from '../repository/files.js'
 
-const css = textOf('templates/assets/base.css')
+const css = textOf('templates/assets/blocks.css')
 const colourOf = (word: string) => {
   const [, field, ink] = new RegExp(`^\\.signal-${word} \\{ --signal: (#[0-9a-f]{6}); --signal-ink: (#[0-9a-f]{3}); \\}$`, 'm').exec(css) ?? []
   if (field === undefined || ink === undefined) throw new Error(`no colour for ${word}`)

@@ -3,6 +3,7 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { withoutDeadLinks } from '../../src/render/links.js'
 import { renderVolume, renderSite } from '../../src/render/site.js'
 import { aView } from '../support/view-builder.js'
 
@@ -23,17 +24,37 @@ beforeAll(async () => {
   }
   await renderSite(aView, options)
   await renderVolume(aView, aView.volumes[0]!, options)
-  ;[home, equipment, manual] = await Promise.all(['site/index.html', 'site/equipment/p1/index.html', 'print/manual.html'].map(file => readFile(join(folder, file), 'utf8'))) as [string, string, string]
+  ;[home, equipment, manual] = await Promise.all(['site/index.html', 'site/equipment/p1/index.html', 'print/manual/index.html'].map(file => readFile(join(folder, file), 'utf8'))) as [string, string, string]
 })
 afterAll(() => rm(folder, { recursive: true }))
 
 const attributes = (html: string, name: string) => [...html.matchAll(new RegExp(` ${name}="([^"]*)"`, 'g'))].map(([, value]) => value!)
 
+describe('a page number', () => {
+  const html = '<article id="here"></article><span class="page-of" data-page-of="here">000</span>, <span class="page-of" data-page-of="there">000</span>, <span class="page-of" data-page-of="nowhere">000</span>'
+
+  it('of a page in another document is that document’s name, and one of a page in none keeps its place, for the print to refuse', () => {
+    const words = withoutDeadLinks(html, new Map([['there', 'Calculations'], ['here', 'Calculations']]))
+    expect(words).toBe('<article id="here"></article><span class="page-of" data-page-of="here">000</span>, Calculations, <span class="page-of" data-page-of="nowhere">000</span>')
+  })
+
+  it('is so in the volumes of a view', async () => {
+    const [both] = aView.volumes
+    const [first, second] = both!.chapters
+    const one = { ...both!, file: 'one.pdf', chapters: [first!] }
+    const other = { ...both!, file: 'other.pdf', name: 'The other', chapters: [second!] }
+    await renderVolume({ ...aView, volumes: [one, other] }, one, { outFolder: folder, drawings: new Map(), undrawnReason: '', pictures: new Map() })
+    const document = await readFile(join(folder, 'print/one/index.html'), 'utf8')
+    expect(document).toContain('A planThe other</p>')
+    expect(document).not.toContain('data-page-of="equipment-p1"')
+  })
+})
+
 describe('site', () => {
   it('links from a page to another by a relative address that names the file', () => {
     expect(attributes(home, 'href')).toContain('equipment/p1/index.html')
     expect(attributes(equipment, 'href')).toContain('../../index.html')
-    expect(attributes(equipment, 'href')).toContain('../../assets/base.css')
+    expect(attributes(equipment, 'href')).toContain('../../assets/blocks.css')
   })
 
   it('asks nothing of any other place', () => {
@@ -74,7 +95,7 @@ describe('site', () => {
     expect(home).toContain('<svg role="img"><image href="pictures/drawings-plan.jpg" x="1"/></svg>')
     expect(equipment).toContain('<image href="../../pictures/drawings-plan.jpg"')
     expect(manual).toContain('<image href="pictures/drawings-plan.jpg"')
-    expect(existsSync(join(folder, 'print/pictures/drawings-plan.jpg'))).toBe(true)
+    expect(existsSync(join(folder, 'print/manual/pictures/drawings-plan.jpg'))).toBe(true)
     expect(home).toContain('<figure class="own-drawing wide" id="over-picture">')
   })
 

@@ -7,11 +7,11 @@ export const everyBlock: readonly Block[] = [
   { is: 'markdown', source: 'Some *text* with [a link](asfitted:equipment/p1) and <b>HTML</b>.' },
   { is: 'facts', caption: 'Facts', entries: [{ label: 'Label', value: [{ is: 'tag', text: 'W1' }] }] },
   {
-    is: 'table', id: 'a-table', caption: 'A table', empty: '', note: ['A note.'],
+    is: 'table', id: 'a-table', forPen: false, layout: null, caption: 'A table', empty: '', note: ['A note.'],
     columns: [{ title: 'Tag', unit: null, align: 'left', width: 'tag' }, { title: 'Current', unit: 'A', align: 'right', width: 'number' }],
     rows: [{ cells: [[{ is: 'tag', text: 'F1' }], ['2.0 < 3.0']], level: 'error', anchor: 'row-f1' }],
   },
-  { is: 'table', id: 'no-rows', caption: 'Spare parts', empty: 'None is recorded.', note: null, columns: [], rows: [] },
+  { is: 'table', id: 'no-rows', forPen: false, layout: null, caption: 'Spare parts', empty: 'None is recorded.', note: null, columns: [], rows: [] },
   { is: 'diagram', id: 'drawn', about: null, caption: 'A diagram', mermaid: 'flowchart LR\n a', description: ['F1 feeds P1.'] },
   { is: 'diagram', id: 'not-drawn', about: null, caption: 'Another diagram', mermaid: 'flowchart LR\n a', description: ['F2 feeds P1.'] },
   { is: 'drawing', id: 'own', narrow: true, caption: 'An own drawing', svg: '<svg role="group"><a href="asfitted:equipment/p1"><text>P1</text></a></svg>', description: ['P1 on the backbone.'] },
@@ -48,9 +48,9 @@ export const aView: View = {
   titleBlock: { title: 'Manual', vessel: 'Test Boat', documentNumber: 'N-1 "draft"', issue: 'A', issuedOn: '2026-01-02', preparedBy: 'A. Person', checkedBy: 'B. Person', installer: 'Installer', basis: 'ISO 13297' },
   cover: { subtitle: 'A boat', facts: [{ label: 'MMSI', value: ['000000000'] }], note: 'A note.' },
   pages: [page('home', 'Test Boat', everyBlock), page('find', 'Find'), page('emergency', 'Emergency'), page('equipment/p1', 'P1 Display', everyBlock.filter(block => block.is !== 'table'))],
-  volumes: [{ file: 'manual.pdf', title: 'Manual', fronted: true, chapters: [
-    { number: '1', title: 'Test Boat', anchor: 'chapter-1', introduction: null, pageKeys: ['home'], compact: false, landscape: false, listed: true },
-    { number: '2', title: 'Equipment', anchor: 'chapter-2', introduction: ['Said once.'], pageKeys: ['equipment/p1'], compact: true, landscape: true, listed: true },
+  volumes: [{ file: 'manual.pdf', name: 'Manual', title: 'Manual', fronted: true, chapters: [
+    { number: '1', title: 'Test Boat', anchor: 'chapter-1', introduction: null, pageKeys: ['home'], compact: false, twoColumns: false, landscape: false, listed: true },
+    { number: '2', title: 'Equipment', anchor: 'chapter-2', introduction: ['Said once.'], pageKeys: ['equipment/p1'], compact: true, twoColumns: true, landscape: true, listed: true },
   ] }],
   labels: { documents: [], lists: [] },
   files: [],

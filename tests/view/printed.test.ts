@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { firstRows, plainText, tableOf } from '../../src/view/tables.js'
 import type { Block, Working } from '../../src/view/view-model.js'
-import { formulaOnce } from '../../src/view/working.js'
+import { formulaOnce } from '../../src/view/parts/working.js'
 
 const working = (title: string, formula: string | null, source = 'Source: one.'): Working =>
   ({ is: 'working', title, formula, inputs: [{ symbol: 'a', label: title, value: '1', remark: null }], results: [], limit: null, verdict: null, sources: [source], assumes: ['So it is.'] })

@@ -9,7 +9,7 @@ import { runMethod } from '../run-method.js'
 import type { Upstream } from '../upstream.js'
 import { isPlace, placesOf } from '../wireways/places.js'
 import { cableToOrderMethod } from './cable-to-order.calc.js'
-import { busParts, conductorEnds, coresUnknown, deviceCounts, plugs } from './parts.js'
+import { busParts, conductorEnds, coresUnknown, deviceCounts, plugs, spareFuses } from './parts.js'
 
 export function cableBillPass(vessel: Vessel, _basis: Basis, { routing }: Upstream): CableBillResults {
   const cables = vessel.cables.filter(isThere)
@@ -23,6 +23,7 @@ export function cableBillPass(vessel: Vessel, _basis: Basis, { routing }: Upstre
     plugs: plugs(vessel, cables),
     busParts: busParts(vessel),
     devices: deviceCounts(vessel),
+    spareFuses: spareFuses(vessel),
     notAssessed: [...outside.map(({ cableTag, reason }) => ({ subjectTag: cableTag, reason })), ...coresUnknown(vessel, cables)],
     findings: [],
   }

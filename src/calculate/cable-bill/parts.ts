@@ -1,6 +1,6 @@
 /** Small parts that follow from the data: ends of conductors, connectors, parts of the buses, fuses and breakers. */
-import { isThere, lookup } from '../../model/lookup.js'
-import type { BusParts, ConductorEnds, DeviceCount, Plugs } from '../../model/results/cable-bill.js'
+import { grouped, isThere, lookup } from '../../model/lookup.js'
+import type { BusParts, ConductorEnds, DeviceCount, Plugs, SpareFuses } from '../../model/results/cable-bill.js'
 import type { Gap } from '../../model/results/gap.js'
 import type { Cable, CableType, CableUse, Vessel } from '../../model/vessel.js'
 import { usualConnectorCount } from '../../references/tables/coax-attenuation.js'
@@ -54,15 +54,28 @@ export const busParts = (vessel: Vessel): readonly BusParts[] => vessel.canBuses
   }
 })
 
+interface Device { readonly device: string; readonly ratedCurrentA: number }
+const byDevice = (a: Device, b: Device): number => (a.device < b.device ? -1 : a.device > b.device ? 1 : 0) || a.ratedCurrentA - b.ratedCurrentA
+
 export function deviceCounts(vessel: Vessel): readonly DeviceCount[] {
   const { panels } = lookup(vessel)
-  const counted = new Map<string, DeviceCount>()
-  for (const { protection, fedFromTag } of vessel.circuits) {
-    if (protection === null || protection.device === 'electronic channel') continue
-    const { device, ratedCurrentA, poles } = protection
-    const key = `${device} ${ratedCurrentA} ${poles}`
-    const before = counted.get(key) ?? { device, ratedCurrentA, polesCount: poles, inPanelCount: 0, aloneCount: 0 }
-    counted.set(key, panels.has(fedFromTag) ? { ...before, inPanelCount: before.inPanelCount + 1 } : { ...before, aloneCount: before.aloneCount + 1 })
-  }
-  return [...counted.values()].toSorted((a, b) => (a.device < b.device ? -1 : a.device > b.device ? 1 : 0) || a.ratedCurrentA - b.ratedCurrentA || (a.polesCount ?? 0) - (b.polesCount ?? 0))
+  const fitted = vessel.circuits.flatMap(({ protection, fedFromTag }) => (protection === null || protection.device === 'electronic channel' ? [] : [{ protection, inPanel: panels.has(fedFromTag) }]))
+  return [...grouped(fitted, ({ protection: { device, ratedCurrentA, poles } }) => [`${device} ${ratedCurrentA} ${poles}`]).values()].map((alike): DeviceCount => {
+    const { device, ratedCurrentA, poles } = alike[0]!.protection
+    const inPanelCount = alike.filter(({ inPanel }) => inPanel).length
+    return { device, ratedCurrentA, polesCount: poles, inPanelCount, aloneCount: alike.length - inPanelCount }
+  }).toSorted((a, b) => byDevice(a, b) || (a.polesCount ?? 0) - (b.polesCount ?? 0))
+}
+
+/**
+ * Fuses are used up; a breaker is switched on again. Of plug-in fuses two of each rating are carried, or one for four fitted
+ * where that is more; of bolted fuses one of each rating. Common practice, no source.
+ */
+export function spareFuses({ circuits }: Vessel): readonly SpareFuses[] {
+  const fused = circuits.flatMap(({ tag, protection }) => (protection?.device.includes('fuse') === true ? [{ tag, protection }] : []))
+  return [...grouped(fused, ({ protection: { device, ratedCurrentA } }) => [`${device} ${ratedCurrentA}`]).values()].map((alike): SpareFuses => {
+    const { device, ratedCurrentA } = alike[0]!.protection
+    const spareCount = device.includes('blade') ? Math.max(2, Math.ceil(alike.length / 4)) : 1
+    return { device, ratedCurrentA, circuitTags: alike.map(({ tag }) => tag), spareCount }
+  }).toSorted(byDevice)
 }

@@ -9,6 +9,7 @@ import { feedBacks, isolators, staysLive } from './isolation.js'
 import { lossesOf } from './losses.js'
 import { needAnswers, needFindings, needGaps } from './needs.js'
 import { bankLinks, pumpSupplies, shedding } from './supplies.js'
+import { unattended } from './unattended.js'
 
 export function emergencyPass(vessel: Vessel, _basis: Basis, { feeding, dependency }: Pick<Upstream, 'feeding'> & { readonly dependency: DependencyResults }): EmergencyResults {
   const needs = needAnswers(vessel)
@@ -18,6 +19,7 @@ export function emergencyPass(vessel: Vessel, _basis: Basis, { feeding, dependen
     needs,
     isolators: isolators(vessel, feeding, losses),
     alwaysLive: live.rows,
+    unattended: unattended(vessel, live.rows),
     feedBacks: feedBacks(vessel, feeding),
     banks: vessel.batteries.filter(isThere).map(({ tag }) => losses.loss(tag)),
     links: bankLinks(vessel, feeding),

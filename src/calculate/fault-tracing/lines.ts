@@ -64,8 +64,8 @@ export function faultLines(vessel: Vessel, before: Before): Lines {
     return [own, ...joints(circuit, feed, way, segment => volts.before(tag, new Set(way.slice(way.indexOf(segment) + 1).map(({ cableTag }) => cableTag))))]
   }
 
-  function readingOf(circuit: Circuit, feed: CircuitFeed, plus: CableEndRef | null, placeTags: readonly Tag[], expected: ExpectedOutcome): Reading {
-    return isMains(feed) ? { is: 'mains' } : voltageReading(plus, minusAt(vessel, circuit, plus, placeTags), feed.sourceTag, expected)
+  function readingOf(circuit: Circuit, feed: CircuitFeed, plus: CableEndRef | null, placeTags: readonly Tag[], expected: ExpectedOutcome, afterWayBack = false): Reading {
+    return isMains(feed) ? { is: 'mains' } : voltageReading(plus, minusAt(vessel, circuit, plus, { placeTags, afterWayBack }), feed.sourceTag, expected)
   }
 
   /** What is passed on the way, nearest to the load first, each read at the cable that goes on towards it. */
@@ -77,7 +77,7 @@ export function faultLines(vessel: Vessel, before: Before): Lines {
       return [point({
         what: equipmentKind(equipment.get(segment.farTag)!.kind).draw === 'switch' ? 'switch' : 'joint',
         tag: segment.farTag, cableTags: onwards === undefined ? [] : [onwards.cableTag],
-        reading: readingOf(circuit, feed, plus, [segment.farTag], expectedAt(segment)),
+        reading: readingOf(circuit, feed, plus, [segment.farTag], expectedAt(segment), true),
       })]
     }).toReversed()
   }

@@ -18,7 +18,7 @@ export const isMains = ({ supplyForm, nominalVoltageV }: Pick<CircuitFeed, 'supp
   supplyForm === 'ac' || (nominalVoltageV ?? 0) > highestForOwnersV
 
 /** With the drop by resistance of these cables taken off the source's voltage. */
-export function afterSteps({ nominalVoltageV, sourceTag }: CircuitFeed, steps: readonly DropStep[]): ExpectedOutcome {
+function afterSteps({ nominalVoltageV, sourceTag }: CircuitFeed, steps: readonly DropStep[]): ExpectedOutcome {
   if (sourceTag === null) return notComputed('no source is reached')
   if (nominalVoltageV === null) return notComputed(`the nominal voltage of ${sourceTag} is not known`)
   let voltageDropV = 0
@@ -107,8 +107,12 @@ export function endAt(vessel: Vessel, cableTag: Tag | undefined, tag: Tag): Cabl
 /** The other end of the same cable. */
 export const farEnd = (end: CableEndRef | null): CableEndRef | null => (end === null ? null : { tag: end.tag, end: end.end === 'to' ? 'from' : 'to' })
 
-/** Where the negative is touched: in the same cable where that holds both conductors, else on a cable of the way back that ends here. */
-export function minusAt(vessel: Vessel, circuit: Circuit, plus: CableEndRef | null, placeTags: readonly Tag[]): CableEndRef | null {
+/**
+ * Where the negative is touched: in the same cable where that holds both conductors, else on a cable of the way back that ends
+ * here, else at a battery's post or a negative busbar. `afterWayBack`: the figure has the drop of the way back in it, so it is
+ * the busbar at which that begins; else the end next to the source.
+ */
+export function minusAt(vessel: Vessel, circuit: Circuit, plus: CableEndRef | null, { placeTags, afterWayBack }: { readonly placeTags: readonly Tag[]; readonly afterWayBack: boolean }): CableEndRef | null {
   const { cables, batteries, busbars } = lookup(vessel)
   if (plus !== null && cables.get(plus.tag)?.carries === 'both') return plus
   for (const placeTag of placeTags) {
@@ -117,9 +121,11 @@ export function minusAt(vessel: Vessel, circuit: Circuit, plus: CableEndRef | nu
       if (end !== null) return end
     }
   }
-  // Else at the negative end of the way back, a battery's post or a negative busbar.
   const ends = circuit.returnCableTags.flatMap(tag => (['from', 'to'] as const).map((end): CableEndRef => ({ tag, end })))
-  return ends.findLast(({ tag, end }) => { const at = cables.get(tag)?.[end].tag ?? ''; return batteries.has(at) || busbars.get(at)?.polarity === 'negative' }) ?? null
+  const placeOf = ({ tag, end }: CableEndRef): Tag => cables.get(tag)?.[end].tag ?? ''
+  const atBattery = (end: CableEndRef): boolean => batteries.has(placeOf(end))
+  const atBusbar = (end: CableEndRef): boolean => busbars.get(placeOf(end))?.polarity === 'negative'
+  return (afterWayBack ? ends.find(atBusbar) ?? ends.find(atBattery) : ends.findLast(end => atBattery(end) || atBusbar(end))) ?? null
 }
 
 export const voltageReading = (plus: CableEndRef | null, minus: CableEndRef | null, sourceTag: Tag | null, expected: ExpectedOutcome): Reading =>

@@ -21,7 +21,7 @@ export interface Known {
 }
 
 /** How long ahead something is said to be due soon. Common practice, no source. */
-export const soonDays = 30
+const soonDays = 30
 /** What is done more often has no date. */
 const routineDays = 28
 

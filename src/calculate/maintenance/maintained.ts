@@ -1,5 +1,5 @@
 /** What on board has maintenance: items and residual-current breakers, each with the words by which tasks name it. */
-import { type Item, lookup } from '../../model/lookup.js'
+import { isOnBoard, type Item, lookup } from '../../model/lookup.js'
 import type { SpaceKind, Tag, TaskFacts, Vessel } from '../../model/vessel.js'
 import { mmsiForms } from '../../references/tables/mmsi-forms.js'
 
@@ -13,9 +13,6 @@ export interface Maintained {
   readonly model: string | null
   readonly ofModel: readonly TaskFacts[]
 }
-
-/** What is fitted ages from that day, commissioned or not; what is planned is not there yet, and what is removed no more. */
-const isOnBoard = ({ status }: Pick<Item, 'status'>): boolean => status !== 'planned' && status !== 'removed'
 
 export function maintainedOf(vessel: Vessel): readonly Maintained[] {
   const { items, zones } = lookup(vessel)

@@ -1,9 +1,8 @@
 /** Where things are and how cables get there: systems, zones, wireways. */
 import { z } from 'zod'
+import { spaceKinds } from '../../references/space-kinds.js'
 import { systemKinds } from '../../references/system-kinds.js'
 import { listOf, oneOf, position, quantity, tag, text, yesNo } from './fields.js'
-
-export const spaceKinds = ['interior', 'machinery', 'bilge', 'battery', 'deck', 'mast', 'cockpit', 'locker'] as const
 
 export const systemSchema = z.strictObject({
   tag: tag('Tag of the system.'),

@@ -16,6 +16,8 @@ export interface CableBillResults {
   readonly plugs: readonly Plugs[]
   readonly busParts: readonly BusParts[]
   readonly devices: readonly DeviceCount[]
+  /** Of fuses, how many to carry. */
+  readonly spareFuses: readonly SpareFuses[]
   readonly notAssessed: readonly Gap[]
   readonly findings: readonly Finding[]
 }
@@ -73,3 +75,6 @@ export interface DeviceCount {
   /** Not in a way of a panel: each needs a holder or an enclosure of its own. */
   readonly aloneCount: number
 }
+
+/** Fuses of one type and rating: where they are, and how many to carry. */
+export interface SpareFuses { readonly device: string; readonly ratedCurrentA: number; readonly circuitTags: readonly Tag[]; readonly spareCount: number }

@@ -2,6 +2,7 @@
 import type { Finding } from '../../findings/finding.js'
 import type { EmergencyTask } from '../../references/procedure-places.js'
 import type { SafetyService, Tag } from '../vessel.js'
+import type { BatteryDay } from './energy.js'
 import type { Gap } from './gap.js'
 
 export interface EmergencyResults {
@@ -11,6 +12,8 @@ export interface EmergencyResults {
   readonly isolators: readonly Isolator[]
   /** What stays live when every isolator is open, a row for each circuit that leaves a source. */
   readonly alwaysLive: readonly AlwaysLive[]
+  /** How long each bank carries that while nobody charges it. */
+  readonly unattended: readonly Unattended[]
   /** What puts current in beyond the isolators. */
   readonly feedBacks: readonly FeedBack[]
   readonly banks: readonly Loss[]
@@ -66,6 +69,16 @@ export interface AlwaysLive {
   readonly itemTags: readonly Tag[]
   /** Nothing is recorded of its way, so that an isolator may stand in it all the same. */
   readonly assumed: boolean
+}
+
+export interface Unattended {
+  readonly batteryTag: Tag
+  /** Counted: not the bilge pumps, which run for seconds, and not engines, which stand. */
+  readonly itemTags: readonly Tag[]
+  /** Live, and of no known current. */
+  readonly unknownTags: readonly Tag[]
+  readonly loadCurrentA: number
+  readonly endurance: BatteryDay['endurance']
 }
 
 export interface FeedBack {

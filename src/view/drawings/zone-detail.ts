@@ -21,8 +21,10 @@ export interface ZoneDetail {
   readonly units: UnitSystem
 }
 
-const [innerWidth, mostHeight, leastHeight, edge, mostPerM] = [420, 460, 40, 14, 240] as const
+/** No wider than a telephone shows it, so that its letters are not made small there. */
+const [innerWidth, mostHeight, leastHeight, edge, mostPerM] = [315, 400, 40, 14, 240] as const
 const [radius, clear] = [8.5, 18.5] as const
+const [leastForWords, wordsWidth] = [140, 62] as const
 const colours = { ink: '#17242d', edge: '#7d919d', zone: '#eef3f5', mark: '#0f5a78', water: '#2b7da0' } as const
 
 export function zoneDetail({ title, view, box, marks, units }: ZoneDetail): string {
@@ -53,9 +55,13 @@ export function zoneDetail({ title, view, box, marks, units }: ZoneDetail): stri
     // At the end where fewer numbers are.
     const numbersAt = (left: number): number => spots.filter(([atX, atY]) => atX > left - radius && atX < left + 58 && Math.abs(atY - y(upM) + 7) < radius + 8).length
     const isAft = numbersAt(aft) < numbersAt(fore - 50)
+    // Beside a narrow zone there is room, in it there is none.
+    const isBeside = fore - aft < leastForWords && width - fore > wordsWidth
     return [
       element('line', { x1: aft, x2: fore, y1: y(upM), y2: y(upM), stroke, 'stroke-width': 0.9, 'stroke-dasharray': dashes }),
-      element('text', { class: 'over', x: isAft ? aft + 4 : fore - 4, y: y(upM) - 3, 'text-anchor': isAft ? 'start' : 'end' }, name),
+      isBeside
+        ? element('text', { class: 'over', x: fore + 4, y: y(upM) + 4, 'text-anchor': 'start' }, name)
+        : element('text', { class: 'over', x: isAft ? aft + 4 : fore - 4, y: y(upM) - 3, 'text-anchor': isAft ? 'start' : 'end' }, name),
     ]
   }
 }

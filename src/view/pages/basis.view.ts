@@ -16,7 +16,7 @@ import { fixedPages } from '../site-map.js'
 import { tableOf } from '../tables.js'
 import { dash, joined, linkTo, muted, orDash, strong } from '../text.js'
 import type { Block, Facts, Page, Table, Text } from '../view-model.js'
-import { methodOf } from '../working.js'
+import { methodOf } from '../parts/working.js'
 import { generalText } from './front-matter.view.js'
 
 export function basisPages(context: ViewContext): readonly Page[] {

@@ -1,7 +1,7 @@
 /** The cautions that hold on this boat, by what can hurt, each with what on board it is about. */
 import type { Caution } from '../../model/content.js'
 import { hazards } from '../../references/caution-words.js'
-import { calloutOf, holdsOnBoard, kindsOnBoard } from '../cautions.js'
+import { calloutOf, holdsOnBoard, kindsOnBoard } from '../cautions/cautions.js'
 import type { ViewContext } from '../context.js'
 import { fixedPages } from '../site-map.js'
 import { compareTags, tableOf } from '../tables.js'

@@ -9,9 +9,10 @@ import { fixedPages } from '../site-map.js'
 import { byTag, compareTags, tableOf } from '../tables.js'
 import { counted, dash, joined, linkTo, orDash, orNotRecorded, pageNumber } from '../text.js'
 import type { Block, Diagram, Page, PageKey, Table, Text } from '../view-model.js'
-import { circuitPlace, protectionText } from './circuit-parts.js'
-import { circuitTable } from './circuits.view.js'
-import { equipmentTable, placeText } from './equipment.view.js'
+import { circuitPlace, protectionText } from '../parts/circuit-parts.js'
+import { circuitTable } from './circuits/circuits.view.js'
+import { equipmentTable } from './equipment/equipment.view.js'
+import { placeText } from '../parts/item-parts.js'
 import { emergencyCards } from './emergency/emergency.view.js'
 import { panelsTable } from './panels.view.js'
 import { distressLink, hasDistressCard } from './record/distress-card.view.js'
@@ -27,12 +28,13 @@ function cardGroups(context: ViewContext): readonly (readonly [string, readonly 
     ['In trouble', [
       ...emergencyCards(context).map(({ title, to, text: [words] }): Card => [title, to, words]),
       ['Find by tag or name', fixedPages.find, 'Which fuse, where it is, which cable. Start here when something is dead.'],
-      ['Fault tracing', fixedPages.faultTracing, 'What goes dead with each fuse and module; what stands behind the lights, pumps and radio.'],
+      ['Fault tracing', fixedPages.faultTracing, 'Something is dead: what to look at first, then step by step back to the battery.'],
       ['Safety', fixedPages.safety, 'Read before you open a panel.'],
     ]],
     ['Day by day', [
       ['Living with the boat', fixedPages.owner, 'Finding your way on board, shore power, a night at anchor, leaving her.'],
       ['Operating the equipment', fixedPages.operating, 'How each kind of equipment is used, and what it depends on.'],
+      ['Maintenance', fixedPages.maintenance, 'What is due, checklists, parts, and sheets to write on.'],
     ]],
     ['What is on board', [
       ['The vessel and this document', fixedPages.vessel, 'Her data, who built and fitted her, and what changed in each issue.'],
@@ -41,7 +43,6 @@ function cardGroups(context: ViewContext): readonly (readonly [string, readonly 
       ['Photographs', fixedPages.photographs, 'What to see where, with numbers.'],
       ['Zones', fixedPages.zones, 'Stand in a place and see what is there.'],
       ['Equipment list', fixedPages.equipment, 'Every item, with its place, fuse, cables and settings.'],
-      ['Maintenance', fixedPages.maintenance, 'What is due, checklists, parts, and sheets to write on.'],
       ['Identifiers', fixedPages.identifiers, 'MMSI, call sign, hull identification, beacons.'],
     ]],
     ['Power', [

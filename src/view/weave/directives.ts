@@ -1,20 +1,19 @@
 /** What a line of general text such as `{{ where: battery isolator }}` is replaced by. */
 import type { ViewContext } from '../context.js'
 import type { Block } from '../view-model.js'
-import { bankReach, linkReach, sheddingReach } from './banks.js'
-import { fuseReach, switchOffReach } from './fuses.js'
-import { alwaysLiveReach, currentOffReach, isolatorReach, otherSourceReach } from './isolation.js'
-import { pumpReach } from './pumps.js'
-import { reachOfKinds } from './reach.js'
-import { photographsOfKinds, planOfKinds } from './pictures-of-kinds.js'
-import { antennaTable, batteryTable, canBusTable, chargingTable, ethernetTable, mainDeviceTable, residualDeviceTable, serialTable } from './fault-tables.js'
-import { alwaysOnTable } from './always-on.js'
-import { isolatorTable } from './isolators.js'
-import { onBatteries } from './on-batteries.js'
-import { orientation } from './orientation.js'
-import { panelPlaces } from './panel-places.js'
-import { shoreInlets, shoreTogether } from './shore-power.js'
-import { whereTable } from './where-table.js'
+import { bankReach, linkReach, sheddingReach } from './blocks/banks.js'
+import { fuseReach, switchOffReach } from './blocks/fuses.js'
+import { alwaysLiveReach, currentOffReach, isolatorReach, otherSourceReach } from './blocks/isolation.js'
+import { pumpReach } from './blocks/pumps.js'
+import { reachOfKinds } from './blocks/reach.js'
+import { photographsOfKinds, planOfKinds } from './blocks/pictures-of-kinds.js'
+import { antennaTable, batteryTable, canBusTable, chargingTable, ethernetTable, mainDeviceTable, residualDeviceTable, serialTable } from './blocks/fault-tables.js'
+import { alwaysLiveTable, isolatorTable } from './blocks/isolators.js'
+import { onBatteries } from './blocks/on-batteries.js'
+import { orientation } from './blocks/orientation.js'
+import { panelPlaces } from './blocks/panel-places.js'
+import { shoreInlets, shoreTogether } from './blocks/shore-power.js'
+import { whereTable } from './blocks/where-table.js'
 
 export type Directive = (context: ViewContext, words: readonly string[]) => readonly Block[]
 
@@ -58,10 +57,10 @@ export const directives: Readonly<Record<string, Directive>> = {
   'shore-inlets': shoreInlets,
   /** What may run for hours at the same time on shore power. */
   'shore-together': shoreTogether,
-  /** Battery isolators in the order in which they are turned `on` or `off`. */
+  /** Battery isolators in the order in which they are turned `on` or `off`, as a table. */
   'isolators-in-order': (context, [way]) => isolatorTable(context, way),
-  /** What has supply with every battery isolator open. */
-  'always-on': alwaysOnTable,
+  /** The same as `always-live`, as a table. */
+  'always-live-table': alwaysLiveTable,
   /** How long the batteries last where no engine and no shore power charges them, and what takes the most. */
   'on-batteries': onBatteries,
   /** Where the panels are. */

@@ -1,28 +1,16 @@
 /** What general text names by its kind: kinds of equipment, and the items that are entered in lists of their own. */
 import { isOnBoard } from '../../model/lookup.js'
 import type { Item } from '../../model/lookup.js'
-import { equipmentKinds, isEquipmentKind } from '../../references/equipment-kinds.js'
+import { kindsOf } from '../../model/item-kinds.js'
+import { itemKindTitle } from '../../references/item-kinds.js'
 import type { ViewContext } from '../context.js'
 import { byTag } from '../tables.js'
 
-/** Kinds beside those of equipment, and what they are called. */
-const otherKinds = {
-  'battery': 'Battery', 'lithium battery': 'Lithium battery', 'lead-acid battery': 'Lead-acid battery', 'busbar': 'Busbar', 'panel': 'Panel',
-} as const
-
-/** An item without a recorded chemistry may be either. */
-export function kindsOf({ lookup }: Pick<ViewContext, 'lookup'>, item: Item): readonly string[] {
-  const battery = lookup.batteries.get(item.tag)
-  if (battery !== undefined) return ['battery', ...(battery.chemistry === 'lfp' ? [] : ['lead-acid battery']), ...(battery.chemistry === 'lfp' || battery.chemistry === null ? ['lithium battery'] : [])]
-  const equipment = lookup.equipment.get(item.tag)
-  return [equipment !== undefined ? equipment.kind : lookup.panels.has(item.tag) ? 'panel' : 'busbar']
-}
-
 /** Errors: a kind that there is none of; general text is part of the program. */
 export function titleOfKind(kind: string): string {
-  if (isEquipmentKind(kind)) return equipmentKinds[kind].title
-  if (Object.hasOwn(otherKinds, kind)) return otherKinds[kind as keyof typeof otherKinds]
-  throw new Error(`general text: no kind of equipment "${kind}"`)
+  const title = itemKindTitle(kind)
+  if (title === null) throw new Error(`general text: no kind of equipment "${kind}"`)
+  return title
 }
 
 /** `VHF transceiver` stays as it is, `Seacock` becomes `seacock`. */
@@ -32,7 +20,7 @@ export const inSentence = (title: string): string => (/^[A-Z][a-z]/.test(title) 
 export function itemsOfKinds(context: Pick<ViewContext, 'lookup'>, kinds: readonly string[]): readonly Item[] {
   kinds.forEach(titleOfKind)
   const there = [...context.lookup.items.values()].filter(isOnBoard).toSorted(byTag)
-  return [...new Set(kinds.flatMap(kind => there.filter(item => kindsOf(context, item).includes(kind))))]
+  return [...new Set(kinds.flatMap(kind => there.filter(item => kindsOf(item).includes(kind))))]
 }
 
 /** What can be reached without going into a machinery space. */

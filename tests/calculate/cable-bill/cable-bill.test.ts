@@ -125,6 +125,17 @@ describe('parts', () => {
     ])
   })
 
+  it('tells how many fuses to carry: of blades two, or one for four; of bolted ones one; of breakers none', () => {
+    const blades = Array.from({ length: 9 }, (_, i) => aCircuit({ tag: `F${i + 1}`, fedFromTag: 'P1', protection: aProtection('blade fuse', 5) }))
+    const { spareFuses } = billOf(boat({ circuits: [
+      ...blades, aCircuit({ tag: 'F10', fedFromTag: 'P1', protection: aProtection('class T fuse', 100) }), aCircuit({ tag: 'F11', fedFromTag: 'P1', protection: aProtection('blade fuse', 10) }),
+      aCircuit({ tag: 'F12', fedFromTag: 'P1', protection: aProtection('circuit breaker', 10) }),
+    ] }))
+    // 9 / 4 = 2.25, so three.
+    expect(spareFuses.map(({ device, ratedCurrentA, circuitTags, spareCount }) => [device, ratedCurrentA, circuitTags.length, spareCount]))
+      .toEqual([['blade fuse', 5, 9, 3], ['blade fuse', 10, 1, 2], ['class T fuse', 100, 1, 1]])
+  })
+
   it('counts the parts of each bus', () => {
     const { busParts } = billOf(boat({
       canBuses: [aBus({ tag: 'N1', backbone: [

@@ -68,6 +68,12 @@ describe('three circuits by hand', () => {
     const ends = linesOf(boat(), 'M1')[0]!.points.map(({ reading }) => (reading.is === 'voltage' ? [reading.plus, reading.minus].map(end => end && `${end.tag} ${end.end}`) : null))
     expect(ends).toEqual([['W7 to', 'W7 to'], ['W7 from', 'W7 from'], ['W1 from', 'W2 to'], ['W0 from', 'W2 to']])
   })
+  it('behind an isolator the minus is touched at the busbar, where the drop of the way back has been lost too', () => {
+    const isolated = boat({ equipment: [...boat().equipment, anEquipment({ tag: 'Q1', kind: 'battery isolator' })], cables: [...boat().cables.filter(({ tag }) => tag !== 'W1'), cable('W1', 'F1', 'Q1:1', 't25', 1, 'positive'), cable('W9', 'Q1:2', 'X1', 't25', 1, 'positive')] })
+    const points = linesOf(isolated, 'M1')[0]!.points
+    const minusOf = (tag: string) => points.filter(point => point.tag === tag).map(({ reading }) => reading.is === 'voltage' && reading.minus && `${reading.minus.tag} ${reading.minus.end}`)
+    expect([minusOf('Q1'), minusOf('F1')]).toEqual([['W2 from'], ['W2 to']])
+  })
   it('says which cable is suspect between two points', () => {
     expect(linesOf(boat(), 'E1')[0]!.points.map(({ cableTags }) => cableTags)).toEqual([[], ['W5'], ['W4'], ['W3'], ['W1'], ['W0']])
   })

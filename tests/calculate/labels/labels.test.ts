@@ -7,7 +7,7 @@ import type { Label, LabelWords } from '../../../src/model/results/labels.js'
 import type { LabelSize, Vessel } from '../../../src/model/vessel.js'
 import { widthFactor } from '../../../src/references/tables/letter-advances.js'
 import { knownSize, labelledVessel, labelSizes, labelsOf, resultsWithLabels } from '../../support/labelled-vessel.js'
-import { aBattery, aCable, aCableType, aCircuit, anEquipment, anOutput, aPanel, aProtection, aZone } from '../../support/vessel-builder.js'
+import { aBattery, aBusbar, aCable, aCableType, aCircuit, anEquipment, anOutput, aPanel, aProtection, aZone } from '../../support/vessel-builder.js'
 
 const textsOf = (labels: readonly Label[], use: Label['use']) =>
   labels.filter(label => label.use === use).map(({ headline, texts }) => [headline, ...texts].filter(part => part !== null).join(' | ').replaceAll('\u00A0', ' '))
@@ -158,7 +158,33 @@ describe('danger labels', () => {
     expect(words('X91', 'shore inlet')).toContain('Shore power, 230 V a.c.')
     expect(words('A7', 'mains')).toContain('Mains voltage, 230 V a.c.')
     expect(words('A7', 'mains')).toContain('X91 Inlet')
-    expect(words('T1', 'several supplies')).toMatch(/X91 Inlet.*G1 House|G1 House.*X91 Inlet/)
+    // F2 is a fuse at the battery and no isolator stands before the charger: it is the fuse that is taken out.
+    expect(words('T1', 'several supplies')).toMatch(/X91 Inlet.*G1 House \(open F2\)|G1 House \(open F2\).*X91 Inlet/)
+  })
+
+  it('name the isolator that cuts off each battery, and warn at a busbar of what charges onto it', () => {
+    const found = dangersOf(labelledVessel({
+      ...supply,
+      equipment: [
+        anEquipment({ tag: 'Q1', name: 'Isolator', kind: 'battery isolator' }), anEquipment({ tag: 'M13', name: 'Starter', kind: 'starter motor', currentMaxA: 200 }),
+        anEquipment({ tag: 'T21', name: 'Solar controller', kind: 'solar charge controller', outputs: [anOutput({ terminal: 'out', nominalVoltageV: 12, ratedCurrentA: 20 })] }),
+      ],
+      batteries: [aBattery({ tag: 'G1', name: 'House', chemistry: 'lfp' })],
+      busbars: [aBusbar({ tag: 'X1', name: 'Busbar' })], cableTypes: [aCableType({ tag: '6mm', use: 'power', outerDiameterMm: 6 })],
+      circuits: [
+        aCircuit({ tag: 'F1', fedFromTag: 'G1', loadTags: ['X1'], protection: aProtection('blade fuse', 30) }),
+        aCircuit({ tag: 'F21', fedFromTag: 'X1', loadTags: ['T21'], protection: aProtection('blade fuse', 30) }),
+        aCircuit({ tag: 'F9', fedFromTag: 'G1', loadTags: ['M13'], unprotectedReason: 'engine starting' }),
+      ],
+      cables: [
+        ...[['W1', 'G1', 'F1'], ['W2', 'F1', 'Q1:1'], ['W3', 'Q1:2', 'X1'], ['W4', 'F21', 'T21:out'], ['W5', 'G1', 'M13']].map(([tag, from, to]) => aCable({ tag: tag!, from: from!, to: to!, typeTag: '6mm', carries: 'positive' })),
+      ],
+    }))
+    const words = (tag: string) => found.filter(each => each.tag === tag && each.danger !== 'lithium battery').map(each => each.words)
+    // With Q1 open the sun still keeps the busbar alive.
+    expect(words('X1')).toEqual([expect.stringContaining('G1 House (open Q1); T21 Solar controller.')])
+    // At the battery itself no switch helps.
+    expect(words('G1')).toEqual([expect.stringContaining('Disconnect the source before work: G1 House.')])
   })
 
   it('warn at what solar panels lead to', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { acSupplyPages } from '../../../src/view/pages/ac-supply.view.js'
+import { acSupplyPages } from '../../../src/view/pages/ac-supply/ac-supply.view.js'
 import { acOutput, acSource, breaker, cable, shoreBoat } from '../../calculate/ac-supply/support.js'
 import { aCable, aCableType, aCircuit, aDuty, aMode, aVessel } from '../../support/vessel-builder.js'
 import { contextOf, tablesOf, wordsOn } from './support.js'

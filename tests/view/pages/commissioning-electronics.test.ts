@@ -1,7 +1,7 @@
 /** What commissioning and its sheets say of networks, radio and lights. */
 import { describe, expect, it } from 'vitest'
 import type { Vessel } from '../../../src/model/vessel.js'
-import { commissioningPages } from '../../../src/view/pages/commissioning.view.js'
+import { commissioningPages } from '../../../src/view/pages/commissioning/commissioning.view.js'
 import { testSheetPages } from '../../../src/view/pages/workshop/test-sheets.view.js'
 import type { Page } from '../../../src/view/view-model.js'
 import { type Along, aMessage, busBoat, power, terminator } from '../../calculate/can-bus/support.js'

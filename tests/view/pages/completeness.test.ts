@@ -4,6 +4,8 @@ import { describe, expect, it } from 'vitest'
 import { examine } from '../../../src/build.js'
 import type { LocatedFinding } from '../../../src/findings/finding.js'
 import { contentState } from '../../../src/model/results/completeness.js'
+import type { EffectiveTask } from '../../../src/model/results/maintenance.js'
+import type { Results } from '../../../src/model/results.js'
 import type { Vessel } from '../../../src/model/vessel.js'
 import { emergencyTasks, ownerTasks } from '../../../src/references/procedure-places.js'
 import { contentKeys, outsideManual, requiredContents } from '../../../src/references/tables/required-contents.js'
@@ -12,6 +14,7 @@ import { completenessPages } from '../../../src/view/pages/completeness/complete
 import { fixedPages } from '../../../src/view/site-map.js'
 import { plainText } from '../../../src/view/tables.js'
 import type { Page, PageKey, Table, Text } from '../../../src/view/view-model.js'
+import { labelledVessel, labelsOf } from '../../support/labelled-vessel.js'
 import { aCircuit, anEquipment, aVessel, aZone } from '../../support/vessel-builder.js'
 import { cellsOf, contextOf, registries, tableIn, tablesOf, wordsOn } from './support.js'
 
@@ -80,6 +83,8 @@ describe('the page of completeness', () => {
     expect(numbers).toContain('safety')
     // The index of the systems is on the site only.
     expect(numbers).not.toContain('systems')
+    // In another volume than the manual: the print puts its name there.
+    expect(numbers).toContain('basis')
     expect(page!.blocks.some(block => block.is === 'table' && block.columns.some(({ title }) => title === 'Sheet'))).toBe(false)
   })
 
@@ -126,6 +131,23 @@ describe('readiness for delivery', () => {
     const page = readiness(finished, { findings: [finding('warning', accepted), finding('note')] })
     expect(against(page)).toEqual([])
     expect(cellsOf(tableIn(page, 'worth-knowing'))).toEqual([['Accepted deviations', '1 finding'], ['Notes', '1 note']])
+  })
+
+  it('counts besides what other pages list: overdue work, unreadable labels, things without a place', () => {
+    const placed = { ...finished, zones: [aZone({ tag: 'helm', name: 'Helm' })], equipment: [anEquipment({ tag: 'X1', zoneTag: 'helm' }), anEquipment({ tag: 'X2', zoneTag: 'helm', positionM: [1, 0, 1] }), anEquipment({ tag: 'X3' })] }
+    const context = contextOf(placed)
+    const label = labelsOf(labelledVessel()).labels[0]!
+    const due = { lastDoneOn: null, limits: [], dueOn: null, dueBy: null }
+    const results: Results = {
+      ...context.results,
+      labels: { ...context.results.labels, labels: [{ ...label, comparison: { ...label.comparison, within: false } }, label] },
+      maintenance: { ...context.results.maintenance, jobs: [{ task: {} as EffectiveTask, id: 'seacocks', isRoutine: false, items: [{ ...due, itemTag: 'X1', state: 'overdue' }, { ...due, itemTag: 'X2', state: 'overdue' }, { ...due, itemTag: 'X3', state: 'later' }] }] },
+    }
+    const page = completenessPages({ ...context, results }, everyPage)[1]!
+    expect(cellsOf(tableIn(page, 'worth-knowing')).slice(0, 4)).toEqual([
+      ['Maintenance overdue on the day of issue', '1 task, told by a warning'], ['Labels whose letters are too small', '1 label, told by a warning'],
+      ['Items without a zone', '1 item'], ['Items of which only the zone is known', '1 item'],
+    ])
   })
 
   it('names everything else that is open', () => {

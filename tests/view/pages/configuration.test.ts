@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { equipmentPages } from '../../../src/view/pages/equipment.view.js'
+import { equipmentPages } from '../../../src/view/pages/equipment/equipment.view.js'
 import { configurationPages, settingsSchedule } from '../../../src/view/pages/record/configuration.view.js'
 import { anEquipment, aVessel } from '../../support/vessel-builder.js'
 import { cellsOf, contextOf, tableIn, tablesOf, wordsOn } from './support.js'

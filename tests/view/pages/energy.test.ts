@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Vessel } from '../../../src/model/vessel.js'
-import { energyPages } from '../../../src/view/pages/energy.view.js'
+import { energyPages } from '../../../src/view/pages/energy/energy.view.js'
 import type { Block, Drawing, Page } from '../../../src/view/view-model.js'
 import { aMode } from '../../support/vessel-builder.js'
 import { boat, duty, hours, house, load } from '../../calculate/energy/support.js'

@@ -4,7 +4,7 @@ import { beforeAll, expect, it } from 'vitest'
 import { examine, viewOf } from '../../../src/build.js'
 import { forEdition } from '../../../src/edition.js'
 import { plainText } from '../../../src/view/tables.js'
-import type { View } from '../../../src/view/view-model.js'
+import type { Block, View } from '../../../src/view/view-model.js'
 import { examineCase } from '../../vessels/cases.js'
 
 let view: View
@@ -15,8 +15,8 @@ beforeAll(async () => {
 })
 
 const factOf = (key: string, label: string): string => {
-  const facts = view.pages.find(page => page.key === key)!.blocks.find(block => block.is === 'facts')!
-  return plainText(facts.entries.find(entry => entry.label === label)!.value).replaceAll('\u00A0', ' ')
+  const entries = view.pages.find(page => page.key === key)!.blocks.flatMap(block => (block.is === 'facts' ? block.entries : []))
+  return plainText(entries.find(entry => entry.label === label)!.value).replaceAll('\u00A0', ' ')
 }
 
 it.each([
@@ -77,4 +77,25 @@ it('a battery has the cautions of its chemistry', () => {
   expect(titlesOf('equipment/g1')).not.toMatch(/Lead-acid/)
   expect(titlesOf('equipment/g2')).toMatch(/Lead-acid/)
   expect(titlesOf('equipment/g2')).not.toMatch(/Lithium/)
+})
+
+it('of a dead pump: its fuse, a line of cautions, the steps; the caution in full and its data behind', () => {
+  const { blocks } = view.pages.find(({ key }) => key === 'equipment/g12')!
+  const at = (found: (block: Block) => boolean): number => { const i = blocks.findIndex(found); expect(i).toBeGreaterThanOrEqual(0); return i }
+  expect(blocks[0]).toMatchObject({ is: 'facts', entries: [{ label: 'Where' }, { label: 'Protected by' }] })
+  const line = blocks[1]!
+  expect(line.is === 'paragraph' && plainText(line.text)).toMatch(/^Read first: WARNING Bilge pumps must stay alive/)
+  expect(blocks[2]).toMatchObject({ is: 'heading', text: 'G12 does not work' })
+  const first = blocks[3]!
+  expect(first.is === 'paragraph' && plainText(first.text)).toBe('Water rises? First Water in the boat.')
+  const steps = at(({ is }) => is === 'steps')
+  expect(at(({ is }) => is === 'callout')).toBeGreaterThan(steps)
+  expect(at(block => block.is === 'facts' && block.caption === 'Data')).toBeGreaterThan(steps)
+  // Both ways in lie in the same locker: how to get there is said once.
+  expect(factOf('equipment/g12', 'Protected by').match(/access: /g)).toHaveLength(1)
+})
+
+it('of mains: the danger to life before the steps', () => {
+  const { blocks } = view.pages.find(({ key }) => key === 'equipment/t20')!
+  expect(blocks.findIndex(block => block.is === 'callout' && block.signal === 'DANGER')).toBeLessThan(blocks.findIndex(({ is }) => is === 'steps'))
 })

@@ -1,8 +1,8 @@
 /** What an owner reads on the sample's pages when something is dead; expected by thinking her wiring through, voltages by hand in the tests of the pass. */
 import { describe, expect, it } from 'vitest'
-import { deadBlocks } from '../../../src/view/pages/fault-blocks.js'
-import { faultTracingPages } from '../../../src/view/pages/fault-tracing.view.js'
-import { faultTreePages } from '../../../src/view/pages/fault-trees.view.js'
+import { deadBlocks } from '../../../src/view/pages/fault-tracing/fault-blocks.js'
+import { faultTracingPages } from '../../../src/view/pages/fault-tracing/fault-tracing.view.js'
+import { faultTreePages } from '../../../src/view/pages/fault-tracing/fault-trees.view.js'
 import { plainText } from '../../../src/view/tables.js'
 import type { Block, Page, Steps, Table } from '../../../src/view/view-model.js'
 import { vesselAt } from '../../calculate/dependency/support.js'
@@ -28,6 +28,20 @@ describe('the steps of the sample', () => {
   it('plus and minus in cables of their own are both named', () => {
     const isolator = stepsOf('P1')[0]!.steps.find(({ title }) => plainText(title).startsWith('F11'))!
     expect(plainText(isolator.lines[1]!.text)).toMatch(/^between \+ W31 F11 \/ A1:\+ and − W32 X2 \/ A1:-: at least /)
+  })
+  it('what its maker asks for is never undercut by what the cables may lose', () => {
+    // With all that it draws the windlass may be left 10.18 V by its cables; its maker asks for 10.5 V.
+    expect(linesOf(stepsOf('M17')[0]!, 0)[1]).toMatch(/: at least 10\.50 V \(it works from 10\.5 V to 15 V\)\.$/)
+  })
+  it('behind an isolator the minus is read where the drop of the way back has been lost too', () => {
+    const isolator = stepsOf('P1')[0]!.steps.find(({ title }) => plainText(title).startsWith('Q1'))!
+    // W1, W2 and back W5, W4: 0.005201 + 0.03597 + 0.04381 + 0.01289 = 0.0979 V; 12 − 0.0979 − 0.1
+    expect(plainText(isolator.lines[1]!.text).replaceAll('\u00A0', ' ')).toBe('between + W3 Q1:2 / X1 and − W5 X2 / B37:load: at least 11.80 V.')
+  })
+  it('at a fuse it is said where the spares are, at a breaker not', () => {
+    const steps = stepsOf('P1')[0]!
+    const looks = steps.steps.map((step, i) => [plainText(step.title).split('\u00A0')[0]!.split(' ')[0], /Spare fuses: C32\./.test(linesOf(steps, i)[0]!)])
+    expect(looks).toEqual([['At', false], ['A1.1', false], ['F11', true], ['Q1', false], ['F1', true], ['G1', false]])
   })
   it('on a CAN bus the tee, 60 Ω and the neighbours', () => {
     const words = wordsOf(deadBlocks(sample, 'B7'))
@@ -98,7 +112,7 @@ describe('texts on faults of a sort', () => {
     // IEC 61008: from half to the whole of 30 mA
     expect(words('residual-current-device-trips')).toMatch(/F51 .*between 15 mA and 30 mA/)
     expect(words('can-bus')).toMatch(/CAN1 Navigation bus.*supply X115, Wheelhouse by A1\.7.*60 Ω/)
-    expect(words('ethernet')).toMatch(/router 192\.168\.50\.1/)
+    expect(words('ethernet')).toMatch(/router 192\.168\.50\.1.*B21 192\.168\.50\.31.*T9 192\.168\.50\.41/)
     expect(words('serial')).toMatch(/SL1 .*4800 Bd \| T3 .* to T2 /)
     expect(words('not-charged')).toMatch(/G3 Alternator, port engine \| G1/)
     expect(words('position-lost')).toMatch(/B7 GNSS receiver, first/)

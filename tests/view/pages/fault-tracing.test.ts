@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { deadBlocks, lossBlocks } from '../../../src/view/pages/fault-blocks.js'
-import { faultTracingPages } from '../../../src/view/pages/fault-tracing.view.js'
+import { deadBlocks, lossBlocks } from '../../../src/view/pages/fault-tracing/fault-blocks.js'
+import { faultTracingPages } from '../../../src/view/pages/fault-tracing/fault-tracing.view.js'
 import { plainText } from '../../../src/view/tables.js'
 import type { Block, Steps, Table } from '../../../src/view/view-model.js'
 import { aCircuit, anEquipment, anOutput, aPanel, aProtection, aZone } from '../../support/vessel-builder.js'
@@ -20,7 +20,9 @@ const vessel = boat({
   panels: [aPanel({ tag: 'A1', name: 'Helm module', kind: 'switching module', zoneTag: 'helm', location: 'left', networkLoss: 'hold' })],
 })
 const context = contextOf(vessel)
-const [page] = faultTracingPages(context)
+const pages = faultTracingPages(context)
+const [page] = pages
+const under = (name: string) => pages.find(({ key }) => key === `fault-tracing/${name}`)!
 const rowsOf = (blocks: readonly Block[]) => cellsOf(blocks[0] as Table)
 const stepsIn = (blocks: readonly Block[]): readonly Steps[] => blocks.filter(block => block.is === 'steps')
 
@@ -28,7 +30,9 @@ describe('what does not work', () => {
   const blocks = deadBlocks(context, 'G2')
   const [steps] = stepsIn(blocks)
   it('asks first what else is dead, then walks from the thing to the battery', () => {
-    expect(blocks.map(({ is }) => is)).toEqual(['heading', 'facts', 'steps', 'paragraph'])
+    expect(blocks.map(({ is }) => is)).toEqual(['heading', 'paragraph', 'facts', 'steps', 'paragraph'])
+    // Of a bilge pump the water comes before the fault.
+    expect(blocks[1]!.is === 'paragraph' && plainText(blocks[1]!.text)).toBe('Water rises? First Water in the boat.')
     expect(steps!.steps.map(({ number, title }) => `${number} ${plainText(title)}`)).toEqual([
       '1 At G2 Bilge pump itself', '2 A1.1 Circuit A1.1, blade fuse 5\u00A0A', '3 F2 Circuit F2, no protection recorded', '4 F1 Circuit F1, no protection recorded', '5 Q1 Equipment Q1', '6 G1 Battery G1',
     ])
@@ -37,7 +41,7 @@ describe('what does not work', () => {
     expect(plainText(steps!.steps[1]!.where!)).toBe('A1 way 1, Helm (left) (access: two screws)')
   })
   it('tells by what else is dead where to begin', () => {
-    const [, first] = blocks
+    const first = blocks.find(({ is }) => is === 'facts')
     expect(first?.is === 'facts' && first.entries.map(({ label, value }) => `${label}: ${plainText(value)}`)).toEqual(['Step 1: only G2 is dead', 'Step 3: E1 Lamp is dead too'])
   })
   it('names the label to measure at, and says that no figure is assessed where the cable is not known', () => {
@@ -98,14 +102,21 @@ describe('what is lost', () => {
 
 describe('the page', () => {
   it('has the way to look first, then the look-up', () => {
-    expect(page!.blocks.slice(0, 4).map(({ is }) => is)).toEqual(['markdown', 'cards', 'heading', 'table'])
-    expect(cellsOf(tableIn(page!, 'look-up-system-other'))).toEqual([
+    expect(page!.blocks.map(({ is }) => is)).toEqual(['markdown', 'heading', 'table', 'heading', 'cards', 'heading', 'cards', 'heading', 'cards'])
+    expect(cellsOf(tableIn(under('system-other'), 'look-up-system-other'))).toEqual([
       ['Bilge pump G2', 'A1.1 blade fuse 5 A, then F2, F1', 'A1 way 1, Helm (left)'], ['Lamp E1', 'A1.2 blade fuse 5 A, then F2, F1', 'A1, Helm (left)']])
     expect(cellsOf(tableIn(page!, 'look-up-services')).map(([item]) => item)).toEqual(['Bilge pump G2'])
   })
-  it('never has more than three columns', () => expect(Math.max(...tablesOf(page!).map(({ columns }) => columns.length))).toBe(3))
+  it('leads to each table behind it, and has them all on paper', () => {
+    expect(pages.map(({ key }) => key)).toEqual(['fault-tracing', 'fault-tracing/system-other', 'fault-tracing/single-points', 'fault-tracing/if-this-trips', 'fault-tracing/networks-lost', 'fault-tracing/not-followed'])
+    const linked = page!.blocks.flatMap(block => (block.is === 'cards' ? block.cards.map(({ to }) => to) : []))
+    for (const { key } of pages.slice(1)) expect(linked).toContain(key)
+    const onPaper = (page!.printed ?? []).flatMap(block => (block.is === 'table' ? [block.id] : []))
+    expect(onPaper).toEqual(expect.arrayContaining(['look-up-system-other', 'single-points', 'trips-a1', 'module-a1', 'not-followed']))
+  })
+  it('never has more than three columns', () => expect(Math.max(...pages.flatMap(tablesOf).map(({ columns }) => columns.length))).toBe(3))
   it('names what ends each service', () => {
-    const rows = cellsOf(tableIn(page!, 'single-points'))
+    const rows = cellsOf(tableIn(under('single-points'), 'single-points'))
     const [, givenBy, endedBy] = rows.find(([service]) => service === 'Bilge pumping')!
     expect(givenBy).toBe('G2 Bilge pump')
     // The nearest first; the main fuse and the isolator take alike.
@@ -113,8 +124,8 @@ describe('the page', () => {
     expect(rows.find(([service]) => service === 'Position')![1]).toBe('nothing recorded')
   })
   it('names what each device takes, and what channels do', () => {
-    expect(cellsOf(tableIn(page!, 'trips-a1'))[0]).toEqual(['A1.1 Circuit A1.1, blade fuse 5 A', 'A1 way 1, Helm (left)', 'Bilge pumping: G2 Bilge pump'])
-    expect(cellsOf(tableIn(page!, 'module-a1'))[1]).toEqual(['A1.2 Circuit A1.2', 'stays as it is', 'Turn the key'])
-    expect(wordsOn(page!)).toContain('no network that it is on is recorded')
+    expect(cellsOf(tableIn(under('if-this-trips'), 'trips-a1'))[0]).toEqual(['A1.1 Circuit A1.1, blade fuse 5 A', 'A1 way 1, Helm (left)', 'Bilge pumping: G2 Bilge pump'])
+    expect(cellsOf(tableIn(under('networks-lost'), 'module-a1'))[1]).toEqual(['A1.2 Circuit A1.2', 'stays as it is', 'Turn the key'])
+    expect(wordsOn(under('not-followed'))).toContain('no network that it is on is recorded')
   })
 })

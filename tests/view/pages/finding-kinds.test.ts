@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import { aVessel } from '../../support/vessel-builder.js'
 import type { LocatedFinding } from '../../../src/findings/finding.js'
-import { findingKindPages } from '../../../src/view/pages/finding-kinds.view.js'
+import { findingKindPages } from '../../../src/view/pages/findings/finding-kinds.view.js'
 import { cellsOf, contextOf, registries, tablesOf, wordsOn } from './support.js'
 
 const page = findingKindPages(contextOf(aVessel()))[0]!

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { aBattery, aCircuit, aVessel } from '../../support/vessel-builder.js'
 import type { LocatedFinding, Severity } from '../../../src/findings/finding.js'
-import { findingsPages } from '../../../src/view/pages/findings.view.js'
+import { findingsPages } from '../../../src/view/pages/findings/findings.view.js'
 import { plainText } from '../../../src/view/tables.js'
 import { cellsOf, contextOf, tableIn } from './support.js'
 

@@ -1,7 +1,7 @@
 /** Pages about where things are: what a reader finds on them, and what they say of a boat of which little is known. */
 import { describe, expect, it } from 'vitest'
 import type { Box, Photograph, Position, Vessel } from '../../../src/model/vessel.js'
-import { equipmentPages } from '../../../src/view/pages/equipment.view.js'
+import { equipmentPages } from '../../../src/view/pages/equipment/equipment.view.js'
 import { locationDrawing, photographBlocks } from '../../../src/view/pages/location/location-blocks.js'
 import { locationPages } from '../../../src/view/pages/location/location.view.js'
 import { photographPages } from '../../../src/view/pages/location/photographs.view.js'

@@ -1,7 +1,7 @@
 /** The owner's part: which pages a boat has, what is woven into them, and the yard's procedures in their places. */
 import { describe, expect, it } from 'vitest'
 import type { Procedure, Vessel } from '../../../src/model/vessel.js'
-import { withCautions } from '../../../src/view/caution-pages.js'
+import { withCautions } from '../../../src/view/cautions/caution-pages.js'
 import { ownerPages } from '../../../src/view/pages/owner/owner.view.js'
 import { markdownWithTags, proceduresAbout } from '../../../src/view/pages/owner/procedures.js'
 import { operatingPages } from '../../../src/view/pages/owner/operating.view.js'
@@ -137,15 +137,16 @@ describe('a boat with isolators', () => {
   const context = contextOf(vessel)
   const tableOfBlocks = (blocks: readonly Block[]): Table => blocks.find((block): block is Table => block.is === 'table')!
 
-  it('turns them on from the one that most hangs on, off the other way round, and leaves a link open', () => {
+  it('turns them off as on the emergency pages, on the other way round, and leaves a link open', () => {
     const order = (way: string) => cellsOf(tableOfBlocks(weave(context, `{{ isolators-in-order: ${way} }}`))).map(([isolator]) => isolator)
-    expect(order('on')).toEqual(['1. Q1 House', '2. Q2 Starting', 'leave open: Q3 Link'])
-    expect(order('off')).toEqual(['1. Q2 Starting', '2. Q1 House', 'leave open: Q3 Link'])
+    // Q2 carries the starter's current, so it is opened last, as an emergency asks.
+    expect(order('off')).toEqual(['1. Q1 House', '2. Q2 Starting', 'leave open: Q3 Link'])
+    expect(order('on')).toEqual(['1. Q2 Starting', '2. Q1 House', 'leave open: Q3 Link'])
     expect(() => weave(context, '{{ isolators-in-order: sideways }}')).toThrow(/"on" or "off"/)
   })
 
-  it('names what stays on without them, and nothing else', () => {
-    expect(cellsOf(tableOfBlocks(weave(context, '{{ always-on }}'))).map(([what, device]) => [what, device])).toEqual([['M1 Bilge pump', 'F3 circuit breaker 5 A']])
+  it('names what stays live without them, and nothing else', () => {
+    expect(cellsOf(tableOfBlocks(weave(context, '{{ always-live-table }}'))).map(([what, device]) => [what, device])).toEqual([['M1 Bilge pump', 'F3 circuit breaker 5 A']])
   })
 
   it('tells of each kind on board how it is switched and on what it lives', () => {

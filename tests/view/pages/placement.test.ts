@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { placementPages } from '../../../src/view/pages/placement/placement.view.js'
 import { placementFacts } from '../../../src/view/pages/placement/item-facts.js'
-import { equipmentPages } from '../../../src/view/pages/equipment.view.js'
+import { equipmentPages } from '../../../src/view/pages/equipment/equipment.view.js'
 import { aBattery, anEquipment, aVessel } from '../../support/vessel-builder.js'
 import { aBoat, aLight, aStructure, lightsAsTheyShould } from '../../calculate/placement/support.js'
 import { locate } from '../../../src/findings/locate.js'

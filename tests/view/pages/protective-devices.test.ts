@@ -1,8 +1,8 @@
 /** The page on protection and short circuit, and the blocks of one device: what a reader needs to redo each figure. */
 import { describe, expect, it } from 'vitest'
 import type { Vessel } from '../../../src/model/vessel.js'
-import { deviceBlocks } from '../../../src/view/pages/device-blocks.js'
-import { protectiveDevicesPages } from '../../../src/view/pages/protective-devices.view.js'
+import { deviceBlocks } from '../../../src/view/pages/protective-devices/device-blocks.js'
+import { protectiveDevicesPages } from '../../../src/view/pages/protective-devices/protective-devices.view.js'
 import type { Page } from '../../../src/view/view-model.js'
 import { smallSystem, withChanged } from '../../calculate/protective-devices/support.js'
 import { aDuty, aMode, anEquipment, anOutput, aCable, aCircuit, aProtection, aVessel } from '../../support/vessel-builder.js'

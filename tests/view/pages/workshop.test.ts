@@ -88,6 +88,8 @@ describe('wire lists', () => {
   it('list a serial link wire by wire, with its cores, at both ends', () => {
     const wires = [{ signal: 'A', from: anEnd('P1:1'), to: anEnd('P2:3'), cableTag: 'W4', core: 'white' }, { signal: 'B', from: anEnd('P1:2'), to: anEnd('P2:4'), cableTag: null, core: null }]
     const lists = listsOf(boat({ serialLinks: [aSerialLink({ tag: 'SL1', talker: 'P1:1', listeners: ['P2:3'], wires })] }))
+    // One of its four is used by a wire that is recorded.
+    expect(lists.get('workshop/wires-locker')!.find(([, cable]) => cable!.startsWith('W4 '))![2]).toBe('4 cores, 3 spare')
     const rows = [...lists.values()].flat().filter(([, cable]) => /core of|not recorded$/.test(cable!) && !/status/.test(cable!))
     expect(rows.map(([at, cable, conductors, , , to]) => [at, cable, conductors, to])).toEqual([
       ['P2:3', 'core of W4', 'A white', 'P1:1 Equipment P1 Zone helm'], ['P2:4', 'cable not recorded', 'B', 'P1:2 Equipment P1 Zone helm'],

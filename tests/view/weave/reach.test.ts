@@ -73,13 +73,20 @@ describe('the sample', async () => {
   })
   it('says of each bank what ends, what is left, and how it is isolated', () => {
     const [house, start] = entriesOf(sample, '{{ banks }}')
-    expect(house!.remark).toMatch(/^Ends navigation lights; position; alarms \(only B41, B42, B46, B47 left\); part of engine control \(left M12, S16, S12\); part of bilge pumping \(left G14\); part of distress radio \(left P16, P17\); with \d+ other things\. .*Part of it back by Q3 \(link F38\)\. Isolate it by Q1 \(/)
-    expect(start!.remark).toMatch(/^Ends engine control \(only S11, S12 left\); part of bilge pumping \(left G11, G12, G13\); with \d+ other things\. Lives on: distress radio, navigation lights, position, alarms\. No link brings it back\. Isolate it by Q4 .*, Q2 \(/)
+    expect(house!.remark).toMatch(/^Ends navigation lights; position; alarms \(only B41, B42, B46, B47 left\); part of engine control \(left M12, S16, S12\); part of bilge pumping \(left G14\); part of distress radio \(left P16, P17\); with \d+ other things\. .*Part of it back by Q3 \(link F38\)\. If faulty, isolate by Q1 \(/)
+    expect(start!.remark).toMatch(/^Ends engine control \(only S11, S12 left\); part of bilge pumping \(left G11, G12, G13\); with \d+ other things\. Lives on: distress radio, navigation lights, position, alarms\. Only flat: Q3 \(link F38\) can start an engine, isolators closed\. Faulty: no link brings it back\. If faulty, isolate by Q4 .*, Q2 \(/)
+  })
+  it('of what a terminal fuse feeds says its own switch, since nobody unscrews that under load', () => {
+    const entries = entriesOf(sample, '{{ switch-off-first }}')
+    const gyro = entries.find(({ what }) => what.startsWith('M15'))!
+    expect(gyro.act).toBe('Switch off')
+    expect(gyro.remark).toMatch(/^Saves about .* Leave its fuse F16 in\.$/)
+    expect(entries.filter(({ act }) => act === 'Take out')).toEqual([])
   })
   it('never offers the link without its caution', () => {
     const blocks = weave(contextOf(sample), '{{ links }}')
     expect(blocks.map(({ is }) => is)).toEqual(['reach', 'paragraph'])
-    expect(blocks[1]!.is === 'paragraph' && plainText(blocks[1]!.text)).toContain('First find the fault; isolate what failed or is flat')
+    expect(blocks[1]!.is === 'paragraph' && plainText(blocks[1]!.text)).toContain('First find the fault: what is faulty stays cut off')
     expect(lines(sample, '{{ links }}')[0]).toContain('Only to start an engine from the house bank')
   })
   it('says how each pump starts by hand and by itself', () => {

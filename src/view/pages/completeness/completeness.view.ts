@@ -48,7 +48,7 @@ function placeIn(group: Group, { source, place }: Citation): string {
 }
 
 function completenessPage(context: ViewContext, pages: readonly Page[], contents: readonly ShownContent[]): Page {
-  const printedKeys = new Set(volumes(context, pages).at(0)?.chapters.flatMap(({ pageKeys }) => pageKeys))
+  const printedKeys = new Set(volumes(context, pages).flatMap(({ chapters }) => chapters.flatMap(({ pageKeys }) => pageKeys)))
   const titles = new Map(pages.map(({ key, title }) => [key, title]))
   const tables = (onPaper: boolean): readonly Block[] => groups.flatMap(group => groupBlocks(context, group, contents, { titles, printedKeys: onPaper ? printedKeys : null }))
   return {

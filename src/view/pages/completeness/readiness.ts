@@ -65,13 +65,24 @@ export function standsAgainst(context: ViewContext, contents: readonly ShownCont
   ])
 }
 
+/** Such a thing is a finding of its own, which the other list counts unless somebody has accepted it. */
+const toldAsWarning = ', told by a warning'
+
+/** With what other pages list: it helps whoever finishes the boat, and what of it stands in the way is a finding. */
 export function worthKnowing(context: ViewContext): readonly Point[] {
-  const { results: { completeness: { progress } }, findings } = context
+  const { results: { completeness: { progress }, maintenance, labels, location }, findings } = context
   const accepted = findings.filter(isAccepted)
   const notes = ofSeverity(context, 'note').filter(finding => !isAccepted(finding))
+  const overdue = maintenance.jobs.filter(({ items }) => items.some(({ state }) => state === 'overdue'))
+  const unreadable = labels.labels.filter(({ comparison }) => !comparison.within)
+  const places = [...location.byItem.values()]
   return pointsOf([
     { title: 'Accepted deviations', open: accepted.length, one: 'finding', state: 'accepted', to: fixedPages.findings },
     { title: 'Notes', open: notes.length, one: 'note', state: '', to: fixedPages.findings },
+    { title: 'Maintenance overdue on the day of issue', open: overdue.length, one: 'task', state: 'overdue', to: fixedPages.maintenance, remark: toldAsWarning },
+    { title: 'Labels whose letters are too small', open: unreadable.length, one: 'label', state: 'too small to read', to: fixedPages.labels, remark: toldAsWarning },
+    { title: 'Items without a zone', open: places.filter(({ zoneTag }) => zoneTag === null).length, one: 'item', state: 'without a zone', to: fixedPages.location },
+    { title: 'Items of which only the zone is known', open: places.filter(({ zoneTag, positionM }) => zoneTag !== null && positionM === null).length, one: 'item', state: 'without a position', to: fixedPages.location },
     { title: 'Electronics without a maker’s manual in the pack', open: progress.withoutDocument.length, one: 'device', state: 'without a manual', to: null },
     { title: 'Zones without a photograph', open: progress.zonesWithoutPhotograph.length, one: 'zone', state: 'without a photograph', to: null },
   ])

@@ -32,7 +32,7 @@ export function readinessPage(context: ViewContext, contents: readonly ShownCont
 }
 
 /** A verdict never stands alone: what it does not say follows at once. */
-export function readinessVerdict({ vessel: { identity } }: ViewContext, against: readonly Point[]): Text {
+function readinessVerdict({ vessel: { identity } }: ViewContext, against: readonly Point[]): Text {
   if (against.length > 0) {
     const points = `${counted(against.length, 'point')} ${against.length === 1 ? 'stands' : 'stand'} open`
     return identity.deliveredOn === null

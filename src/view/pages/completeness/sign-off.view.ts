@@ -7,7 +7,7 @@ import { fixedPages } from '../../site-map.js'
 import { firstRows } from '../../tables.js'
 import { counted, linkTo, orNotRecorded } from '../../text.js'
 import type { Block, Page, Text } from '../../view-model.js'
-import { acceptedTable } from '../findings.view.js'
+import { acceptedTable } from '../findings/findings.view.js'
 import { countNotAssessed } from '../not-assessed.view.js'
 import { openContents, type ShownContent } from './contents.js'
 import { standsAgainst } from './readiness.js'
@@ -68,7 +68,7 @@ const signing = [
 ] as const
 
 const lines: Block = {
-  is: 'table', id: 'signatures', caption: 'Signatures', forPen: true, empty: '', note: null,
+  is: 'table', id: 'signatures', caption: 'Signatures', forPen: true, layout: 'signatures', empty: '', note: null,
   columns: [
     { title: 'Who, and for what', unit: null, align: 'left', width: 'text' },
     { title: 'Name, function', unit: null, align: 'left', width: 'text' },

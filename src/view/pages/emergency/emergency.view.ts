@@ -8,7 +8,7 @@ import { strong } from '../../text.js'
 import type { Block, Page, PageKey, ReachEntry } from '../../view-model.js'
 import { weave } from '../../weave/weave.js'
 import { locationDrawing, photographBlocks } from '../location/location-blocks.js'
-import { markdownWithTags, procedureFor } from '../owner/procedures.js'
+import { procedureBlocks, procedureFor } from '../owner/procedures.js'
 import { distressLink, hasDistressCard } from '../record/distress-card.view.js'
 import { sheetFit } from './sheet-fit.js'
 
@@ -17,7 +17,7 @@ export function emergencyPages(context: ViewContext): readonly Page[] {
   return pages.length === 0 ? [] : [indexPage(context), ...pages]
 }
 
-export const emergencyKey = (task: EmergencyTask): PageKey => `${fixedPages.emergency}/${task}`
+const emergencyKey = (task: EmergencyTask): PageKey => `${fixedPages.emergency}/${task}`
 
 /** The cards of the index, for the pages that people open first as well. */
 export const emergencyCards = ({ content }: ViewContext): readonly { readonly title: string; readonly to: PageKey; readonly text: readonly [string] }[] =>
@@ -46,7 +46,7 @@ function sheet(context: ViewContext, task: EmergencyTask, { title, lead, markdow
   const own = procedureFor(context, task)
   const reached = weave(context, places)
   const tags = tagsReached(context, reached)
-  const inHand: readonly Block[] = [...(own === null ? weave(context, steps) : [{ is: 'markdown', source: markdownWithTags(context, own.text) } as const]), ...reached, ...locationDrawing(context, tags, { id: 'plan', caption: 'Where they are' }), ...accessBlock(context, reached)]
+  const inHand: readonly Block[] = [...(own === null ? weave(context, steps) : procedureBlocks(context, own)), ...reached, ...locationDrawing(context, tags, { id: 'plan', caption: 'Where they are' }), ...accessBlock(context, reached)]
   return {
     key: emergencyKey(task),
     title,

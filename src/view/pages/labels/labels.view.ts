@@ -6,7 +6,7 @@ import { cite } from '../../../references/bibliography.js'
 import { labelCitations, leastWarnedDistanceM } from '../../../references/tables/label-practice.js'
 import { say, sayBoth } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
-import { findingCards } from '../../finding-cards.js'
+import { findingCards } from '../../parts/finding-cards.js'
 import { framedLabel } from '../../labels/label-drawing.js'
 import { labelListFile } from '../../labels/label-lists.js'
 import { codeOf, type LabelRun, labelRuns, useTitles } from '../../labels/label-runs.js'
@@ -15,7 +15,7 @@ import { fixedPages } from '../../site-map.js'
 import { tableOf } from '../../tables.js'
 import { counted, dash, joined, linkTo, lineBreak, muted, orDash, strong } from '../../text.js'
 import type { Block, Drawing, Page, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 export function labelPages(context: ViewContext): readonly Page[] {
   const runs = labelRuns(context)

@@ -14,8 +14,8 @@ export interface LocationDrawingOptions {
   readonly caption: string
 }
 
-/** Wide enough for a telephone, and on paper less than a third of a sheet. */
-const smallWidth = 420
+/** As wide as a telephone shows it and half a sheet of paper, so that its letters are not made small there. */
+const smallWidth = 335
 
 /** The boat from above with just these items marked and called by their tags; nothing where no zone has a box, or none of them a place. */
 export function locationDrawing(context: ViewContext, tags: readonly Tag[], { id, caption }: LocationDrawingOptions): readonly Block[] {

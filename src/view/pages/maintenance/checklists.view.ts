@@ -40,6 +40,7 @@ const checklist = (context: ViewContext, key: PageKey, title: string, lines: rea
   id: key.replace('/', '-'),
   caption: title,
   empty: '',
+  layout: 'checklist',
   columns: [
     { title: 'Zone', width: 'short', cell: ({ zoneTag, opensZone }) => (opensZone ? [strong(zoneTag === null ? 'No zone recorded' : context.nameOf(zoneTag) ?? zoneTag)] : []) },
     { title: 'Done', width: 'tag', align: 'center', cell: () => ['☐'] },

@@ -5,7 +5,7 @@ import { fixedPages } from '../../site-map.js'
 import { tableOf } from '../../tables.js'
 import { counted, joined, linkTo, orNotRecorded } from '../../text.js'
 import type { Block, Page, Table, Text } from '../../view-model.js'
-import { calendarFile } from '../../calendar.js'
+import { calendarFile } from '../../files/calendar.js'
 import { maintenanceKeys } from './keys.js'
 import { type DueGroup, dueGroups, dueText, intervalText, lastDoneText, levelOf, tagsText, type ThingsText, thingsText } from './task-text.js'
 

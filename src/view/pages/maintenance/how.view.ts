@@ -43,6 +43,7 @@ function printedHow(groups: ReadonlyMap<string, readonly Job[]>): Table {
     id: 'how',
     caption: 'Task by task',
     empty: '',
+    layout: 'by group',
     columns: [
       { title: 'What', width: 'short', cell: line => (typeof line === 'string' ? [strong(line)] : [strong(line.title), lineBreak, { is: 'tag', text: line.key }]) },
       { title: 'How, and in order when', width: 'text', cell: line => (typeof line === 'string' ? [] : [...howText(line), ...(line.inOrder === null ? [] : [' ', muted('In order when:'), ` ${line.inOrder}`])]) },

@@ -60,21 +60,17 @@ function readingTables(context: ViewContext): readonly Table[] {
 const blank = (count: number): readonly null[] => Array.from({ length: count }, () => null)
 const toFill = (title: string, width: ColumnOf<null>['width']): ColumnOf<null> => ({ title, width, cell: () => [] })
 
-const logSheet: Table = {
-  ...tableOf(blank(logLinesCount), {
-    id: 'log-sheet', caption: 'Log sheet', empty: '',
-    columns: [toFill('Date', 'short'), toFill('Hours', 'short'), toFill('Task', 'text'), toFill('On', 'short'), toFill('Found, parts used', 'text'), toFill('By', 'short'), toFill('Signature', 'short')],
-  }),
-  forPen: true,
-}
+const logSheet: Table = tableOf(blank(logLinesCount), {
+  id: 'log-sheet', caption: 'Log sheet', empty: '', forPen: true, layout: 'log sheet',
+  columns: [toFill('Date', 'short'), toFill('Hours', 'short'), toFill('Task', 'text'), toFill('On', 'short'), toFill('Found, parts used', 'text'), toFill('By', 'short'), toFill('Signature', 'short')],
+})
 
 function hoursSheet(context: ViewContext): Table {
   const read = [...context.results.maintenance.counters.keys()]
   const engines = context.vessel.equipment.filter(item => (item.kind === 'engine' || item.kind === 'generator') && isThere(item)).map(({ tag }) => tag)
   const tags: readonly Tag[] = [...new Set([...read, ...engines])].toSorted((a, b) => byTag({ tag: a }, { tag: b }))
-  const table = tableOf(tags.length === 0 ? [] : blank(hoursLinesCount), {
-    id: 'hours-sheet', caption: 'Running hours, sheet', empty: 'No engine or generator is recorded.',
+  return tableOf(tags.length === 0 ? [] : blank(hoursLinesCount), {
+    id: 'hours-sheet', caption: 'Running hours, sheet', empty: 'No engine or generator is recorded.', forPen: true, layout: 'hours sheet',
     columns: [toFill('Date', 'short'), ...tags.map(tag => toFill(`${tag} ${context.nameOf(tag) ?? ''}`.trim(), 'short')), toFill('By', 'short')],
   })
-  return { ...table, forPen: true }
 }

@@ -1,13 +1,14 @@
 /** Parts and consumables, and how many spare fuses to carry. */
-import { grouped, isThere } from '../../../model/lookup.js'
+import { grouped } from '../../../model/lookup.js'
 import type { Job } from '../../../model/results/maintenance.js'
-import type { Circuit, Part } from '../../../model/vessel.js'
+import type { Part } from '../../../model/vessel.js'
 import { say } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
 import { dash, joined, lineBreak, orDash } from '../../text.js'
 import type { Page, Table, Text } from '../../view-model.js'
-import { placeText } from '../equipment.view.js'
+import { placeText } from '../../parts/item-parts.js'
+import { spareStores } from '../fault-tracing/fault-words.js'
 import { maintenanceKeys, maintenanceTrail } from './keys.js'
 import { tagsText } from './task-text.js'
 
@@ -38,17 +39,10 @@ function partsTable(context: ViewContext): Table {
 const numberText = ({ number }: Part): Text => (number === null ? dash : [{ is: 'tag', text: number }])
 const forText = (context: ViewContext, { task, items }: Job): Text => [`${task.title}: `, ...tagsText(context, items.map(({ itemTag }) => itemTag))]
 
-interface FuseGroup { readonly device: string; readonly ratedCurrentA: number; readonly circuits: readonly Circuit[] }
-
-/** Fuses are used up; a breaker is switched on again. */
 function fusesTable(context: ViewContext): Table {
-  const fused = context.vessel.circuits.filter(({ protection }) => protection?.device.includes('fuse') === true)
-  const groups = [...grouped(fused, ({ protection }) => [`${protection!.device} ${protection!.ratedCurrentA}`]).values()]
-    .map((circuits): FuseGroup => ({ device: circuits[0]!.protection!.device, ratedCurrentA: circuits[0]!.protection!.ratedCurrentA, circuits }))
-    .toSorted((a, b) => (a.device === b.device ? a.ratedCurrentA - b.ratedCurrentA : a.device < b.device ? -1 : 1))
-  const stores = context.vessel.equipment.filter(item => item.kind === 'tools and spares' && isThere(item))
+  const stores = spareStores(context)
   const kept: Text = stores.length === 0 ? [] : [' Tools and spares are kept: ', ...joined(stores.map(store => [...context.named(store.tag), ', ', ...placeText(context, store, { withAccess: false })]), '; '), '.']
-  return tableOf(groups, {
+  return tableOf(context.results.cableBill.spareFuses, {
     id: 'spare-fuses',
     caption: 'Spare fuses to carry',
     empty: 'No circuit is protected by a fuse.',
@@ -56,12 +50,9 @@ function fusesTable(context: ViewContext): Table {
     columns: [
       { title: 'Type', width: 'text', cell: ({ device }) => [device] },
       { title: 'Rating', width: 'number', cell: ({ ratedCurrentA }) => [say('ratedCurrentA', ratedCurrentA)] },
-      { title: 'Fitted', width: 'number', cell: ({ circuits }) => [String(circuits.length)] },
-      { title: 'To carry', width: 'number', cell: group => [String(sparesFor(group))] },
-      { title: 'Circuits', width: 'text', cell: ({ circuits }) => tagsText(context, circuits.map(({ tag }) => tag)) },
+      { title: 'Fitted', width: 'number', cell: ({ circuitTags }) => [String(circuitTags.length)] },
+      { title: 'To carry', width: 'number', cell: ({ spareCount }) => [String(spareCount)] },
+      { title: 'Circuits', width: 'text', cell: ({ circuitTags }) => tagsText(context, circuitTags) },
     ],
   })
 }
-
-/** Common practice, no source. */
-const sparesFor = ({ device, circuits }: FuseGroup): number => (device.includes('blade') ? Math.max(2, Math.ceil(circuits.length / 4)) : 1)

@@ -8,7 +8,7 @@ import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
 import { dash, joined, muted } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 export function loadBlocks(context: ViewContext, { load, alike, bus }: BusResult): readonly Block[] {
   if (load.messages.length === 0 && load.silentTags.length === 0) return []

@@ -8,7 +8,7 @@ import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
 import { counted, dash, joined, muted, notRecorded } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 /** "One more device of LEN 4 fits at every tee but X124." */
 export function roomText({ vessel, nameOf }: ViewContext, { room, bus, backbone }: BusResult): Text {

@@ -3,13 +3,13 @@ import { inWords } from '../../../findings/words.js'
 import type { BusResult, Leg, SolvedSection, Stretch, SupplySection, TeeSupply } from '../../../model/results/can-bus.js'
 import type { Comparison } from '../../../model/results.js'
 import { say, sayForWorking } from '../../../units/format.js'
-import { comparisonText } from '../../assessment.js'
+import { comparisonText } from '../../parts/assessment.js'
 import type { ViewContext } from '../../context.js'
-import { sayOrDash } from '../../say.js'
+import { sayOrDash } from '../../parts/say.js'
 import { tableOf } from '../../tables.js'
 import { counted, dash, joined, muted, verdict } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 /** How it is fed, in a sentence or two. */
 export function feedText(context: ViewContext, { supply: { suppliesDevices, sections }, backbone }: BusResult): Text {

@@ -5,7 +5,7 @@ import type { ViewContext } from '../../context.js'
 import { compareTags, tableOf } from '../../tables.js'
 import { joined, muted, notRecorded, orNotRecorded } from '../../text.js'
 import type { Block, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 const addressingWords: Readonly<Record<Addressing, string>> = { static: 'set on it', dynamic: 'given out', reserved: 'given out, always the same' }
 

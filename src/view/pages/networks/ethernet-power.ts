@@ -8,7 +8,7 @@ import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
 import { muted, verdict } from '../../text.js'
 import type { Block, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 /** What is left by the classes, with what there is: "49.0 W of 60 W"; null where it is not known. */
 export function powerLeft({ reservedMargin }: NetworkPower): string | null {

@@ -7,9 +7,9 @@ import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
 import { joined, lineBreak, muted } from '../../text.js'
 import type { Table, Text } from '../../view-model.js'
-import { circuitPlace } from '../circuit-parts.js'
-import { placeText } from '../equipment.view.js'
-import { effectNames } from '../fault-words.js'
+import { circuitPlace } from '../../parts/circuit-parts.js'
+import { placeText } from '../../parts/item-parts.js'
+import { effectNames } from '../fault-tracing/fault-words.js'
 import { networkSupply } from '../networks/network-parts.js'
 
 /** `onPaper`: without what stands in other chapters of the printed manual. */

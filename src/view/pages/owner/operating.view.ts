@@ -1,4 +1,5 @@
 /** How to use the equipment, kind by kind. */
+import { kindsOf } from '../../../model/item-kinds.js'
 import { isThere, type Item } from '../../../model/lookup.js'
 import type { OperatingText } from '../../../model/content.js'
 import type { ViewContext } from '../../context.js'
@@ -49,13 +50,6 @@ function operatingPage(context: ViewContext, text: OperatingText, items: readonl
 
 function itemsOf({ lookup }: ViewContext, { kinds }: OperatingText): readonly Item[] {
   return [...lookup.items.values()].filter(item => isThere(item) && kindsOf(item).some(kind => kinds.includes(kind))).toSorted(byTag)
-}
-
-/** As the general text names them: a battery, a busbar and a panel are no equipment. Where the chemistry is not recorded, what holds for either. */
-function kindsOf(item: Item): readonly string[] {
-  if ('chemistry' in item) return ['battery', ...(item.chemistry === 'lfp' ? [] : ['lead-acid battery']), ...(item.chemistry === 'lfp' || item.chemistry === null ? ['lithium battery'] : [])]
-  if ('polarity' in item) return ['busbar']
-  return 'ways' in item ? ['panel'] : [item.kind]
 }
 
 /** For the page of an item: how its kind is used, and where the others of the kind are told of. */

@@ -3,12 +3,16 @@ import { replaceTags } from '../../../model/tags-in-text.js'
 import type { Procedure, Tag } from '../../../model/vessel.js'
 import type { ProcedurePlace } from '../../../references/procedure-places.js'
 import type { ViewContext } from '../../context.js'
-import { plainInMarkdown } from '../../text.js'
+import { muted, plainInMarkdown } from '../../text.js'
 import type { Block, Page } from '../../view-model.js'
 
 /** The procedure that takes the place of a page's general text; null where there is none. */
 export const procedureFor = ({ vessel }: ViewContext, place: ProcedurePlace): Procedure | null =>
   vessel.procedures.find(procedure => procedure.place === place) ?? null
+
+/** In place of general text, with the name that the yard gives it. */
+export const procedureBlocks = (context: ViewContext, { title, text }: Procedure): readonly Block[] =>
+  [{ is: 'markdown', source: markdownWithTags(context, text) }, { is: 'paragraph', text: [muted(`Procedure of the yard: ${title}.`)] }]
 
 /** For the page of what they are about: each whole, under its title. */
 export const proceduresAbout = (context: ViewContext, tag: Tag): readonly Block[] =>
@@ -27,7 +31,7 @@ export function procedurePages(context: ViewContext): readonly Page[] {
     blocks: others.flatMap(procedure => titled(context, procedure)),
   }]
 }
-export const proceduresPage = 'owner/procedures'
+const proceduresPage = 'owner/procedures'
 
 const titled = (context: ViewContext, { title, text }: Procedure): readonly Block[] =>
   [{ is: 'heading', text: title, anchor: null }, { is: 'markdown', source: markdownWithTags(context, text) }]

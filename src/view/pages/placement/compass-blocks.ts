@@ -6,8 +6,8 @@ import type { ViewContext } from '../../context.js'
 import { compareTags, tableOf } from '../../tables.js'
 import { counted, dash, joined, lineBreak, muted, verdict } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
-import { cautionBlocks } from '../../cautions.js'
+import { workingOf } from '../../parts/working.js'
+import { cautionBlocks } from '../../cautions/cautions.js'
 
 /** On paper those with the least margin; the rest is on the site. */
 const mostOnPaper = 12

@@ -1,12 +1,12 @@
 /** Mass and moments of what was fitted, and where on the boat positions are taken. */
 import type { MomentPart, MomentResults } from '../../../model/results/placement.js'
 import { say, sayBoth, sayForWorking } from '../../../units/format.js'
-import { comparisonText } from '../../assessment.js'
+import { comparisonText } from '../../parts/assessment.js'
 import type { ViewContext } from '../../context.js'
 import { byTag, tableOf } from '../../tables.js'
 import { counted, joined, lineBreak, muted } from '../../text.js'
 import type { Block, Facts, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 export function momentBlocks(context: ViewContext, { onPaper }: { readonly onPaper: boolean }): readonly Block[] {
   const { moments } = context.results.placement

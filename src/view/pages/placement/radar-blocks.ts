@@ -7,7 +7,7 @@ import { mostRings, sectorPlot } from '../../drawings/sector-plot.js'
 import { byTag } from '../../tables.js'
 import { joined, muted, verdict } from '../../text.js'
 import type { Block, Drawing, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 import { hiddenTable, sectorText } from './bearings.js'
 
 export function radarBlocks(context: ViewContext): readonly Block[] {

@@ -2,11 +2,11 @@
 import type { Footprint, TransducerPlacement } from '../../../model/results/placement.js'
 import { say, sayBoth } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
-import { sayOrDash } from '../../say.js'
+import { sayOrDash } from '../../parts/say.js'
 import { byTag, tableOf } from '../../tables.js'
 import { dash, muted, verdict } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 export function transducerBlocks(context: ViewContext): readonly Block[] {
   const transducers = context.results.placement.transducers.toSorted(byTag)

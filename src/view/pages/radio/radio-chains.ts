@@ -5,11 +5,11 @@ import { cableLoss, aisCableLossPreferred } from '../../../references/basis/radi
 import { usualConnector } from '../../../references/tables/coax-attenuation.js'
 import { say, sayForWorking } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
-import { sayOrDash } from '../../say.js'
+import { sayOrDash } from '../../parts/say.js'
 import { plainText, tableOf } from '../../tables.js'
 import { dash, joined, lineBreak, muted, verdict } from '../../text.js'
 import type { Block, Inline, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 export function chainBlocks(context: ViewContext): readonly Block[] {
   const { chains } = context.results.radio

@@ -9,7 +9,7 @@ import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
 import { lineBreak, muted, verdict } from '../../text.js'
 import type { Block, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 export function exposureBlocks(context: ViewContext): readonly Block[] {
   const { results: { radio: { exposures } }, vessel } = context

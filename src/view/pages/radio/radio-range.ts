@@ -7,7 +7,7 @@ import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
 import { dash, lineBreak, muted } from '../../text.js'
 import type { Block } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 const kinds = { radio: 'radio', radar: 'radar', eye: 'the eye' } as const
 

@@ -7,7 +7,7 @@ import type { ViewContext } from '../../context.js'
 import { tableOf } from '../../tables.js'
 import { joined, muted, verdict } from '../../text.js'
 import type { Block, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 export function skyBlocks(context: ViewContext): readonly Block[] {
   const { skies } = context.results.radio

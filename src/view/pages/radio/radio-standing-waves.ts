@@ -3,11 +3,11 @@ import { cite } from '../../../references/bibliography.js'
 import type { StandingWaveCheck } from '../../../model/results/radio.js'
 import { say, sayAgainst } from '../../../units/format.js'
 import type { ViewContext } from '../../context.js'
-import { sayOrDash } from '../../say.js'
+import { sayOrDash } from '../../parts/say.js'
 import { tableOf } from '../../tables.js'
 import { lineBreak, muted, verdict } from '../../text.js'
 import type { Block, Level, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 const verdicts: Readonly<Record<StandingWaveCheck['verdict'], { readonly level: Level; readonly text: string }>> = {
   'within': { level: 'good', text: 'within' },

@@ -8,7 +8,7 @@ import { fixedPages } from '../../site-map.js'
 import { byTag, compareTags, tableOf } from '../../tables.js'
 import { counted, dash, linkTo, notRecorded, orDash, orNotRecorded } from '../../text.js'
 import type { Block, Page, Schedule, Table, Text } from '../../view-model.js'
-import { makerAndModel, placeText } from '../equipment.view.js'
+import { makerAndModel, placeText } from '../../parts/item-parts.js'
 import { credentialPages } from './credentials.view.js'
 import { nameOf, restoreRows, restoreTable, valueText } from './restore-table.js'
 

@@ -7,7 +7,7 @@ import { fixedPages } from '../../site-map.js'
 import { tableOf } from '../../tables.js'
 import { joined, lineBreak, muted, strong, verdict } from '../../text.js'
 import type { Block, Level, Page, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 import { distressCard, hasDistressCard } from './distress-card.view.js'
 
 export function identifierPages(context: ViewContext): readonly Page[] {

@@ -7,7 +7,7 @@ import { fixedPages } from '../../site-map.js'
 import { byTag, tableOf } from '../../tables.js'
 import { counted, dash, muted, notRecorded } from '../../text.js'
 import type { Block, Page, PageKey, Table, Text } from '../../view-model.js'
-import { workingOf } from '../../working.js'
+import { workingOf } from '../../parts/working.js'
 
 export const billKey: PageKey = `${fixedPages.workshop}/bill`
 
@@ -34,14 +34,14 @@ export function billPage(context: ViewContext): Page {
 }
 
 /** Sold by the whole metre or foot. */
-export function wholeLength({ vessel: { units } }: Pick<ViewContext, 'vessel'>, lengthM: number): string {
+function wholeLength({ vessel: { units } }: Pick<ViewContext, 'vessel'>, lengthM: number): string {
   return units === 'us' ? `${Math.round(ftFromM(lengthM))}\u00A0ft` : `${Math.round(lengthM)}\u00A0m`
 }
 
 const orderText = (context: ViewContext, { order, cableCount }: CableOrder): Text =>
   (order.status !== 'computed' ? [muted('not assessed')] : cableCount === 0 ? dash : [wholeLength(context, order.output.orderLengthM)])
 
-export function cableBillTable(context: ViewContext): Table {
+function cableBillTable(context: ViewContext): Table {
   const { types } = context.results.cableBill
   const { cableTypes } = context.lookup
   const inParallel = types.some(({ cableCount, pieceCount }) => pieceCount !== cableCount)
@@ -106,7 +106,7 @@ const useNames: Readonly<Record<ConductorEnds['use'], string>> = {
   'power': 'd.c. power', 'ac power': 'mains', 'bonding': 'bonding', 'serial': 'serial', 'signal': 'signal and control', 'can bus': 'CAN bus', 'ethernet': 'network', 'coax': 'coaxial',
 }
 
-export const conductorEndTable = (context: ViewContext): Table => tableOf(context.results.cableBill.conductorEnds, {
+const conductorEndTable = (context: ViewContext): Table => tableOf(context.results.cableBill.conductorEnds, {
   id: 'conductor-ends',
   caption: 'Ends of conductors: lugs, ferrules, contacts',
   empty: '',
@@ -118,7 +118,7 @@ export const conductorEndTable = (context: ViewContext): Table => tableOf(contex
   ],
 })
 
-export const plugTable = (context: ViewContext): Table => tableOf(context.results.cableBill.plugs, {
+const plugTable = (context: ViewContext): Table => tableOf(context.results.cableBill.plugs, {
   id: 'plugs',
   caption: 'Connectors of coaxial and network cable',
   empty: '',
@@ -131,7 +131,7 @@ export const plugTable = (context: ViewContext): Table => tableOf(context.result
   ],
 })
 
-export const busPartTable = (context: ViewContext): Table => tableOf(context.results.cableBill.busParts, {
+const busPartTable = (context: ViewContext): Table => tableOf(context.results.cableBill.busParts, {
   id: 'bus-parts',
   caption: 'Parts of CAN buses',
   empty: '',

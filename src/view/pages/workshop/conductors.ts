@@ -16,13 +16,19 @@ export function conductorsOf(context: ViewContext, cable: Cable): readonly Condu
     case 'can bus': return busConductors(type!, busOf(context, cable))
     case 'ethernet': return [{ what: 'four pairs, by pin', colour: null }]
     case 'coax': return [{ what: 'inner conductor and screen', colour: null }]
-    case 'serial': case 'signal': return [{ what: coresText(type), colour: null }]
+    case 'serial': case 'signal': return [{ what: `${coresText(type)}${spareText(context, cable, type)}`, colour: null }]
     case 'power': case null: return poweredByMains(context, cable) ? [{ what: `live conductors${type === null ? '' : `, ${coresText(type)}`}`, colour: null }] : directCurrent(cable, type)
   }
 }
 
 const named = (...functions: readonly ConductorFunction[]): readonly Conductor[] => functions.map(what => ({ what, colour: conductorColours[what].colour }))
 const coresText = (type: CableType | null): string => (type === null || type.cores === null ? 'cores not recorded' : type.cores === 1 ? '1 core' : `${type.cores} cores`)
+
+/** Cores that no recorded wire uses; nothing where no wire of the cable is recorded. */
+function spareText({ vessel }: ViewContext, { tag }: Cable, type: CableType | null): string {
+  const used = new Set(vessel.serialLinks.flatMap(({ wires }) => wires).filter(({ cableTag }) => cableTag === tag).map(({ signal, core }) => core ?? signal)).size
+  return used === 0 || type?.cores == null || type.cores <= used ? '' : `, ${type.cores - used} spare`
+}
 
 function directCurrent({ carries }: Cable, type: CableType | null): readonly Conductor[] {
   if (carries === 'none') return [{ what: type === null ? 'cores not recorded' : `${coresText(type)}, not of a circuit`, colour: null }]

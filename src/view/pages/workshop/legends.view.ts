@@ -8,7 +8,7 @@ import { fixedPages } from '../../site-map.js'
 import { compareTags } from '../../tables.js'
 import { joined } from '../../text.js'
 import type { Block, LegendCard, LegendRow, Page, PageKey } from '../../view-model.js'
-import { protectionText } from '../circuit-parts.js'
+import { protectionText } from '../../parts/circuit-parts.js'
 import { spareText, spareWays } from '../panels.view.js'
 
 export const legendsKey: PageKey = `${fixedPages.workshop}/legends`

@@ -1,12 +1,12 @@
 /** Test and trial sheets for what has not been read yet, with what must be read first. */
 import type { EquipmentKindKey } from '../../../references/equipment-kinds.js'
-import { cautionBlocks } from '../../cautions.js'
+import { cautionBlocks } from '../../cautions/cautions.js'
 import type { ViewContext } from '../../context.js'
 import { fixedPages } from '../../site-map.js'
 import type { Block, Page, PageKey, Table } from '../../view-model.js'
-import { forPen } from '../commissioning-sheet-parts.js'
-import { testSheets } from '../commissioning-sheets.js'
-import { trialSheets } from '../commissioning-trials.js'
+import { forPen } from '../commissioning/commissioning-sheet-parts.js'
+import { testSheets } from '../commissioning/commissioning-sheets.js'
+import { trialSheets } from '../commissioning/commissioning-trials.js'
 
 export const testSheetsKey: PageKey = `${fixedPages.workshop}/test-sheets`
 
@@ -109,13 +109,13 @@ const instruments: Table = forPen([1, 2, 3, 4], {
 })
 
 const signOff: Block = {
-  is: 'table', id: 'sign-off', caption: 'Sign-off', forPen: true, empty: '',
+  is: 'table', id: 'sign-off', caption: 'Sign-off', forPen: true, layout: null, empty: '',
   columns: [
     { title: 'I have', unit: null, align: 'left', width: 'text' },
     { title: 'Name, licence', unit: null, align: 'left', width: 'text' },
     { title: 'Signature', unit: null, align: 'left', width: 'text' },
     { title: 'Date', unit: null, align: 'left', width: 'short' },
   ],
-  rows: ['measured what is recorded here', 'checked the readings and the open points', 'received the boat with the open points named'].map(words => ({ cells: [[words], [], [], []], level: null, anchor: null })),
+  rows: ['measured what is recorded here', 'checked the readings'].map(words => ({ cells: [[words], [], [], []], level: null, anchor: null })),
   note: ['A signature confirms the readings. It does not certify conformity with any rule.'],
 }

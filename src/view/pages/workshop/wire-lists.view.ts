@@ -15,7 +15,7 @@ import type { Conductor } from './conductors.js'
 import { type WireList, wireLists, type WireRow } from './wire-rows.js'
 
 /** What has no zone stands on a page whose address no zone can have. */
-export const wireListKey = (zoneTag: Tag | null): PageKey => (zoneTag === null ? `${fixedPages.workshop}/zone-not-recorded` : `${fixedPages.workshop}/wires-${slug(zoneTag)}`)
+const wireListKey = (zoneTag: Tag | null): PageKey => (zoneTag === null ? `${fixedPages.workshop}/zone-not-recorded` : `${fixedPages.workshop}/wires-${slug(zoneTag)}`)
 export const zoneName = (context: ViewContext, zoneTag: Tag | null): string => (zoneTag === null ? 'zone not recorded' : context.nameOf(zoneTag) ?? zoneTag)
 
 export const wireListPages = (context: ViewContext): readonly Page[] => wireLists(context).map((list): Page => ({
@@ -40,6 +40,7 @@ function wireTable(context: ViewContext, { rows }: WireList, { toTick = false } 
   const firstOf = new Set(rows.filter((row, i) => i === 0 || rows[i - 1]!.ownerTag !== row.ownerTag))
   return tableOf(rows, {
     id: 'wire-list',
+    layout: 'wire list',
     caption: counted(rows.filter(({ is }) => is === 'cable').length, 'end of a cable', 'ends of cables'),
     empty: '',
     columns: [
@@ -81,7 +82,7 @@ function cableText(context: ViewContext, { is, cable, status }: WireRow): Text {
   return [context.tag(cable.tag), lineBreak, status === null ? muted('status not recorded') : muted(status)]
 }
 
-export const conductorsText = (conductors: readonly Conductor[]): Text =>
+const conductorsText = (conductors: readonly Conductor[]): Text =>
   joined(conductors.map(({ what, colour }): Text => (colour === null ? [muted(what)] : [what, ' ', muted(colour)])), ', ')
 
 function typeText(context: ViewContext, { is, cable }: WireRow): Text {
