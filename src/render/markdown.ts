@@ -1,6 +1,5 @@
 /** Markdown to HTML, for the manual's own text and the yard's. HTML in the source is shown as text, never passed on. */
 import MarkdownIt from 'markdown-it'
-import type { Token } from 'markdown-it'
 import { isWebAddress } from '../model/tags-in-text.js'
 import { type Place, relink } from './links.js'
 
@@ -22,11 +21,9 @@ markdown.core.ruler.push('dead links', ({ tokens }) => {
 })
 const leads = (target: string): boolean => target.startsWith('asfitted:') || isWebAddress(target)
 
-/** The title of the page stands above every heading of the text. */
-markdown.core.ruler.push('headings below the page', ({ tokens, env }) => {
-  const top = Number((env as unknown as Place).heading.slice(1))
-  for (const token of tokens) if (token.type.startsWith('heading_')) token.tag = `h${headingLevel(token, top)}`
+// The title of the page stands above every heading of the text.
+markdown.core.ruler.push('headings below the page', ({ tokens }) => {
+  for (const token of tokens) if (token.tag === 'h1') token.tag = 'h2'
 })
-const headingLevel = ({ tag }: Token, top: number): number => Math.min(6, top + Math.max(0, Number(tag.slice(1)) - 2))
 
-export const markdownToHtml = (source: string, place: Place): string => relink(markdown.render(source, { ...place }), place)
+export const markdownToHtml = (source: string, place: Place): string => relink(markdown.render(source), place)
