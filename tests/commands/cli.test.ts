@@ -46,7 +46,7 @@ describe('the compiled program', () => {
     const { code, stdout, stderr } = await start(workingFolder, 'build', folderOf(lampBoat()), '--out', 'pack').ended
     expect({ code, stderr }).toEqual({ code: 0, stderr: expect.stringContaining('Printing manual.pdf') })
     const pack = join(workingFolder, 'pack')
-    expect(readdirSync(pack).sort()).toEqual(['SHA256SUMS', 'emergency.pdf', 'findings.json', 'labels', 'manual.pdf', 'record', 'site', 'workshop.pdf', 'workshop.xlsx'])
+    expect(readdirSync(pack).sort()).toEqual(['SHA256SUMS', 'calculations.pdf', 'emergency.pdf', 'findings.json', 'labels', 'manual.pdf', 'record', 'site', 'workshop.pdf', 'workshop.xlsx'])
     expect(readdirSync(workingFolder)).toEqual(['pack'])
     expect(readFileSync(join(pack, 'site/electrical/index.html'), 'utf8')).toContain('<svg')
 
