@@ -30,7 +30,13 @@ const cautionMatter = z.strictObject({
   pages: z.array(z.enum(cautionPages)).default([]),
 })
 
-export async function readContent(folder: string = contentFolder): Promise<Content> {
+/** The program's own text does not change while it runs: it is read once. */
+let own: Promise<Content> | null = null
+
+/** The manual's general text, or that of another folder. */
+export const readContent = (folder: string = contentFolder): Promise<Content> => (folder === contentFolder ? own ??= readFrom(folder) : readFrom(folder))
+
+async function readFrom(folder: string): Promise<Content> {
   const [pages, cautions, emergency, owner, operating, systems, faultTrees, maintenanceTasks, labelSizes, dangerTexts] = await Promise.all([
     readMarkdown(folder, pageMatter),
     readMarkdown(join(folder, 'cautions'), cautionMatter),

@@ -1,5 +1,5 @@
 /** Which circuits the isolators part from their batteries, what stays live when all of them are open, what feeds back. */
-import { isDistributionPoint, isThere, lookup } from '../../model/lookup.js'
+import { grouped, isDistributionPoint, isThere, lookup } from '../../model/lookup.js'
 import type { CircuitFeed, FeedingResults, Segment } from '../../model/results.js'
 import type { AlwaysLive, FeedBack, Isolator } from '../../model/results/emergency.js'
 import type { Circuit, Tag, Vessel } from '../../model/vessel.js'
@@ -28,8 +28,9 @@ export function isolators(vessel: Vessel, feeds: Feeds, { loss, effects }: LossO
   const { equipment } = lookup(vessel)
   const isOne = isIsolator(vessel, feeds)
   const isOf = (tag: Tag, kind: EquipmentKindKey): boolean => { const item = equipment.get(tag); return item !== undefined && isKind(item, kind) }
+  const throughEach = grouped(vessel.circuits, ({ tag }) => passedBy(feeds.byCircuit.get(tag)))
   const made = vessel.equipment.filter(({ tag }) => isOne(tag)).map(({ tag }): Isolator => {
-    const through = vessel.circuits.filter(circuit => passedBy(feeds.byCircuit.get(circuit.tag)).includes(tag))
+    const through = throughEach.get(tag) ?? []
     const own = loss(tag)
     return {
       ...own,

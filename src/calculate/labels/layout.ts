@@ -25,12 +25,23 @@ export function layOut(words: LabelWords, size: LabelSize): LaidOut {
   const inOneBand = (): LaidOut => held([band('words', words, [[words.headline, ...words.texts].filter(part => part !== null).join(' ')], box)])
   const { headline } = words
   if (headline === null) return inOneBand()
-  const apart = better(headlineShares.map(share => held(bandsBelow(headline, words, box, box.heightMm * share))))
+  const apart = firstBest(headlineShares, share => held(bandsBelow(headline, words, box, box.heightMm * share)))
   // On a low label all of it stands in one band where that is read better; a signal word always has its own.
   return apart.comparison.within || words.signal !== null ? apart : better([apart, inOneBand()])
 }
 
 const better = (choices: readonly LaidOut[]): LaidOut => choices.reduce((best, next) => (readability(next) > readability(best) ? next : best))
+
+/** As `better` of all of them; what is read well enough ends the search. */
+function firstBest(shares: readonly number[], laidOutFor: (share: number) => LaidOut): LaidOut {
+  const tried: LaidOut[] = []
+  for (const share of shares) {
+    const made = laidOutFor(share)
+    tried.push(made)
+    if (readability(made) >= plenty) break
+  }
+  return better(tried)
+}
 
 function bandsBelow(headline: string, words: LabelWords, box: Box, headHeightMm: number): readonly TextBand[] {
   // The safety alert symbol stands before the signal word, as wide as it is high.
