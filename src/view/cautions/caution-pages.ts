@@ -15,13 +15,20 @@ export function withCautions(context: ViewContext, pages: readonly Page[]): read
     if (place === null) return page
     const { blocks, printed } = page
     // Who works by a task must have its caution before the eyes, on paper too; elsewhere the chapter on safety has it, and a card has but one sheet.
+    if (place.isAtChaptersHead === true) return { ...page, blocks: putIn(blocks, place.at, cautionBlocks(context, place.where, place)), printed: printed ?? blocks }
     const onPaper = page.oneSheet !== undefined ? cautionReference(context, place.where) : place.where.task === undefined ? cautionLine(context, place.where) : cautionBlocks(context, place.where, { inFull: 1 })
     return { ...page, blocks: putIn(blocks, place.at, cautionBlocks(context, place.where, place)), printed: putIn(printed ?? blocks, place.at, onPaper) }
   })
 }
 
 /** In an emergency what to do comes first. */
-interface Place { readonly where: Where; readonly at: 'top' | 'after the first' | 'end'; readonly inFull: number }
+interface Place {
+  readonly where: Where
+  readonly at: 'top' | 'after the first' | 'end'
+  readonly inFull: number
+  /** On paper it is said once, before the first of many such pages. */
+  readonly isAtChaptersHead?: boolean
+}
 
 const putIn = (blocks: readonly Block[], at: Place['at'], cautions: readonly Block[]): readonly Block[] => {
   const position = at === 'top' ? 0 : at === 'end' ? blocks.length : 1
@@ -38,7 +45,7 @@ function placesOf({ vessel, lookup, addressOf, results }: ViewContext): Readonly
     ...vessel.panels.map(({ tag }) => [addressOf(tag)!, page('panels')] as const),
     ...vessel.circuits.map(circuit => {
       const mains = results.feeding.byCircuit.get(circuit.tag)?.supplyForm === 'ac'
-      return [addressOf(circuit.tag)!, mains ? page('mains circuits') : lookup.batteries.has(circuit.fedFromTag) ? page('battery circuits') : page('circuits', 0)] as const
+      return [addressOf(circuit.tag)!, mains ? page('mains circuits') : lookup.batteries.has(circuit.fedFromTag) ? page('battery circuits') : { ...page('circuits', 0), isAtChaptersHead: true }] as const
     }),
     ...[...vessel.canBuses, ...vessel.ethernetNetworks, ...vessel.serialLinks].map(({ tag }) => [addressOf(tag)!, page('networks', 0)] as const),
     [fixedPages.maintenance, page('maintenance')],

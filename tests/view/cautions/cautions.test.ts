@@ -5,6 +5,7 @@ import type { Vessel } from '../../../src/model/vessel.js'
 import { kindsOf } from '../../../src/model/item-kinds.js'
 import { cautionBlocks, cautionsFor, type Where } from '../../../src/view/cautions/cautions.js'
 import { withCautions } from '../../../src/view/cautions/caution-pages.js'
+import { printedIntroduction } from '../../../src/view/pages/circuits/circuit-printed.js'
 import { plainText } from '../../../src/view/tables.js'
 import type { Page } from '../../../src/view/view-model.js'
 import { vesselAt } from '../../calculate/dependency/support.js'
@@ -98,6 +99,10 @@ describe('pages', () => {
     expect(shapeOf('emergency/fire')).toEqual(['heading', 'heading', 'WARNING'])
     expect(shapeOf('owner/shore-power-connect', 'printed')).toEqual(['WARNING', 'heading', 'heading'])
     expect(shapeOf('circuits/f9', 'printed')).toEqual(['heading', 'paragraph', 'heading'])
+  })
+  it('of a common circuit once on paper, at the head of the chapter', () => {
+    expect(shapeOf('circuits/a1.1', 'printed')).toEqual(['heading', 'heading'])
+    expect(plainText(printedIntroduction(contextOf(vessel)))).toMatch(/^WARNING: Isolate before any work\. /)
   })
   it('of others untouched', () => expect(shapeOf('findings')).toEqual(['heading', 'heading']))
 })

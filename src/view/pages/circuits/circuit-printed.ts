@@ -4,15 +4,17 @@ import type { Circuit } from '../../../model/vessel.js'
 import { cite } from '../../../references/bibliography.js'
 import { say, sayForWorking } from '../../../units/format.js'
 import { type CircuitAssessment, comparisonText } from '../../parts/assessment.js'
+import { cautionsFor } from '../../cautions/cautions.js'
 import type { ViewContext } from '../../context.js'
 import { dash, joined, muted } from '../../text.js'
 import type { Block, Row, Table, Text } from '../../view-model.js'
 import { assumedAlike, capacityTable, circuitFacts, convertedText, dropSteps, largestCounts, largestDecides, protectionBlock } from './circuit-working.js'
 
 /** What holds for every table of the chapter, said once. */
-export const printedIntroduction = ({ basis }: ViewContext): Text => [
+export const printedIntroduction = (context: ViewContext): Text => [
+  ...cautionsFor(context, { pages: ['circuits'] }).map(({ signal, title }) => `${signal}: ${title}. `),
   'Verdicts speak of voltage drop, design current, conductors and rating only. The drop is that to the load which is worst off. Of a feeder the sum is given; its steps stand under the feeder itself. Conductor length is out and back; ',
-  `“back” marks a cable of the way back alone. ${assumedAlike} Capacity = table × ambient factor × bundle factor; table: ${cite(basis.ampacity.citation)}. The formulas are in the chapter on the basis of calculation. What a line of warnings names stands in full under Safety, in the manual.`,
+  `“back” marks a cable of the way back alone. ${assumedAlike} Capacity = table × ambient factor × bundle factor; table: ${cite(context.basis.ampacity.citation)}. The formulas are in the chapter on the basis of calculation. What a warning names stands in full under Safety, in the manual.`,
 ]
 
 /** On paper the same figures in fewer lines; the formulas stand once, in the chapter on the basis. */
