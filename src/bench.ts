@@ -86,16 +86,24 @@ async function packRows(examined: Examined, scratch: string): Promise<readonly R
   const view = await viewOf(forEdition(examined, 'owner'))
   const renderer = await openRenderer(process.env)
   const pictures = await renderer.pictures(await readPictures(sample, pictureFilesOf(view)))
-  await renderer.draw(view).then(drawn => renderer.writeVolume(view, view.volumes[0]!, { ...drawn, pictures }, scratch)).finally(renderer.close)
-  const manual = pathToFileURL(path.join(scratch, 'print', volumeDocumentOf(view.volumes[0]!))).href
+  try {
+    const drawn = await renderer.draw(view)
+    for (const volume of view.volumes) await renderer.writeVolume(view, volume, { ...drawn, pictures }, scratch)
+  } finally {
+    await renderer.close()
+  }
+  const volumes = view.volumes.map(volume => pathToFileURL(path.join(scratch, 'print', volumeDocumentOf(volume))).href)
 
-  // The least that any program could do: the browser draws each diagram and prints the finished document once.
+  // The least that any program could do: the browser draws each diagram and prints each finished document once.
   const bare = await secondsFor(async () => {
     const browser = await openBrowser(choice)
     await drawDiagrams(await openDrawingBoard(browser), diagramSourcesOf(view), { cacheFolder: null })
-    const page = await openPage(browser)
-    await page.goto(manual)
-    await page.pdf({ path: path.join(scratch, 'bare.pdf'), preferCSSPageSize: true, tagged: true, outline: true })
+    for (const volume of volumes) {
+      const page = await openPage(browser)
+      await page.goto(volume)
+      await page.pdf({ path: path.join(scratch, 'bare.pdf'), preferCSSPageSize: true, tagged: true, outline: true })
+      await page.close()
+    }
     await browser.close()
   })
   const packSeconds = (name: string, drawingCache: string | null) => secondsFor(() => build(sample, {

@@ -21,6 +21,8 @@ describe('the steps of the sample', () => {
       'At G14 Bilge pump, lazarette itself', 'B54 Float switch, lazarette', 'F40 Bilge pump, lazarette, by float, circuit breaker 7.5 A', 'G2 Starting bank',
     ])
     // 11.8016 V by hand, less 0.1 V
+    // A float that hangs down leaves the pump dead, and nothing to read at it.
+    expect(plainText(supply!.note!)).toContain('Measure with G14 switched on and the float of B54 held up: ')
     expect(linesOf(supply!, 0)[1]).toBe('Measure: between + and − of W75 G14:auto / B54:2: at least 11.70 V (it works from 10 V to 15 V).')
     // AGM at rest, common practice
     expect(linesOf(supply!, 3)[0]).toContain('12.80 V full, 12.30 V half, 11.80 V empty')

@@ -47,9 +47,10 @@ function measuringNote(context: ViewContext, tag: Tag, { points }: FaultLine): T
   const starts = cautionsFor(context, { kinds: kindsOf(context, tag) }).some(({ key }) => key === 'rotating-machinery')
   const touch: Text = [...(starts ? [strong('It can start at any moment: keep hands, hair and cords clear. ')] : []), 'Look and switch first. Draw the fuse or switch the breaker off before you loosen a wire, and short nothing with the meter’s tips. ']
   if (last === undefined || last.sourceTag === null) return touch
+  const float = points.find(point => context.lookup.equipment.get(point.tag)?.kind === 'float switch')
   const isPanel = context.lookup.equipment.get(last.sourceTag)?.kind === 'solar panel'
   return [
-    ...touch, 'Measure with ', tag, ' switched on: a bad contact shows only under load. The figures hold with ', say('nominalVoltageV', last.volts), ' at ', context.tag(last.sourceTag),
+    ...touch, 'Measure with ', tag, ' switched on', ...(float === undefined ? [] : [' and the float of ', context.tag(float.tag), ' held up']), ': a bad contact shows only under load. The figures hold with ', say('nominalVoltageV', last.volts), ' at ', context.tag(last.sourceTag),
     isPanel ? ', in full sun.' : ' and all else on; where it gives less, they are less by as much.',
   ]
 }
