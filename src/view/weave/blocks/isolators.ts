@@ -2,7 +2,7 @@
 import type { Isolator } from '../../../model/results/emergency.js'
 import type { Tag } from '../../../model/vessel.js'
 import type { ViewContext } from '../../context.js'
-import { say } from '../../../units/format.js'
+import { say, sayForWorking } from '../../../units/format.js'
 import { effectNames } from '../../pages/fault-tracing/fault-words.js'
 import { circuitPlace, protectionText } from '../../parts/circuit-parts.js'
 import { placesInTurn } from '../../parts/item-parts.js'
@@ -71,7 +71,7 @@ function lastingFacts(context: ViewContext): readonly Block[] {
     is: 'facts', caption: 'How long the batteries carry that, from full, with nothing charging', entries: unattended.map(({ batteryTag, endurance, loadCurrentA, itemTags, unknownTags }) => ({
       label: `${batteryTag} ${context.nameOf(batteryTag) ?? ''}`.trim(),
       value: [
-        ...(endurance.status === 'computed' ? [strong(inDays(endurance.output.enduranceH)), ` down to the lowest charge allowed, at ${say('loadCurrentA', loadCurrentA)} together: `, ...joined(itemTags.map(context.named)), '.'] : [muted(`not assessed: ${endurance.reason}.`)]),
+        ...(endurance.status === 'computed' ? [strong(inDays(endurance.output.enduranceH)), ` down to the lowest charge allowed, at ${sayForWorking('loadCurrentA', loadCurrentA)} together, ${say('deliveredAh', endurance.output.deliveredAh)} in all: `, ...joined(itemTags.map(context.named)), '.'] : [muted(`not assessed: ${endurance.reason}.`)]),
         ...(unknownTags.length === 0 ? [] : [' Not counted, since no current is recorded: ', ...joined(unknownTags.map(context.named)), '.']),
       ] as Text,
     })),
