@@ -1,4 +1,5 @@
 /** Things of a vessel by tag. Built once for a vessel and kept with it. */
+import { equipmentKind } from '../references/equipment-kinds.js'
 import type {
   Battery, Busbar, Cable, CableEnd, CableType, CanBus, Circuit, Equipment, EthernetNetwork, ItemStatus, OutsideLink, Panel, SerialLink, StandingPlace, Structure, System, Tag, Vessel, WirelessNetwork, Wireway, WirewayPoint, Zone,
 } from './vessel.js'
@@ -102,3 +103,9 @@ export const attachedAt = ({ cablesAt }: Pick<Lookup, 'cablesAt'>, tag: Tag, ter
 export const isThere = ({ status }: { readonly status: ItemStatus | null }): boolean => status !== 'removed'
 /** What somebody can lay a hand on. */
 export const isOnBoard = ({ status }: { readonly status: ItemStatus | null }): boolean => status !== 'removed' && status !== 'planned'
+
+/** What opens and closes a circuit by hand. */
+export function isSwitch(vessel: Vessel, tag: Tag): boolean {
+  const item = lookup(vessel).equipment.get(tag)
+  return item !== undefined && equipmentKind(item.kind).draw === 'switch'
+}

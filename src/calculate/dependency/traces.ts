@@ -1,9 +1,8 @@
 /** Where to look when an item is dead: from the item back to the source, nearest first. */
-import { lookup } from '../../model/lookup.js'
+import { isSwitch, lookup } from '../../model/lookup.js'
 import type { FeedingResults, Segment } from '../../model/results.js'
 import type { DataLine, SupplyLine, Trace, TraceStep } from '../../model/results/dependency.js'
 import type { Tag, Vessel } from '../../model/vessel.js'
-import { equipmentKind } from '../../references/equipment-kinds.js'
 import { isInUse, passes } from './deliveries.js'
 import { isOpen, type Supply } from './supply-facts.js'
 
@@ -64,8 +63,6 @@ export function tracesOf(
     return steps
   }
 }
-
-const isSwitch = (vessel: Vessel, tag: Tag): boolean => equipmentKind(lookup(vessel).equipment.get(tag)!.kind).draw === 'switch'
 
 const step = (tag: Tag, what: TraceStep['what'], cableTags: readonly Tag[], otherFeedTags: readonly Tag[] = []): TraceStep =>
   ({ tag, what, cableTags, otherFeedTags })

@@ -1,5 +1,5 @@
 /** How to get by when a bank is gone: links between banks, what to switch off first, how each bilge pump can run. */
-import { isDistributionPoint, isThere, lookup } from '../../model/lookup.js'
+import { isSwitch, isDistributionPoint, isThere, lookup } from '../../model/lookup.js'
 import { designCurrentA, type FeedingResults } from '../../model/results.js'
 import type { BankLink, PumpSupply, Shed } from '../../model/results/emergency.js'
 import type { Circuit, Tag, Vessel } from '../../model/vessel.js'
@@ -12,7 +12,7 @@ import { passedBy, type StaysLive } from './isolation.js'
 type Feeds = Pick<FeedingResults, 'byCircuit'>
 
 export function bankLinks(vessel: Vessel, { byCircuit }: Feeds): readonly BankLink[] {
-  const { batteries, equipment, circuitsOfLoad } = lookup(vessel)
+  const { batteries, circuitsOfLoad } = lookup(vessel)
   return vessel.circuits.filter(({ normalState }) => normalState === 'open').flatMap((circuit): readonly BankLink[] => {
     const feed = byCircuit.get(circuit.tag)
     const ontoTag = circuit.loadTags.find(tag => isSupplyPoint(vessel, tag))
@@ -20,7 +20,7 @@ export function bankLinks(vessel: Vessel, { byCircuit }: Feeds): readonly BankLi
     const others = (circuitsOfLoad.get(ontoTag) ?? []).filter(({ normalState }) => normalState === 'closed').flatMap(({ tag }) => byCircuit.get(tag)?.sourceTag ?? [])
     return [{
       circuitTag: circuit.tag,
-      switchTags: [...new Set(passedBy(feed))].filter(tag => { const item = equipment.get(tag); return item !== undefined && equipmentKind(item.kind).draw === 'switch' }),
+      switchTags: [...new Set(passedBy(feed))].filter(tag => isSwitch(vessel, tag)),
       fromBatteryTag: feed.sourceTag, ontoTag,
       ontoBatteryTags: [...new Set(batteries.has(ontoTag) ? [ontoTag] : others)].filter(tag => batteries.has(tag) && tag !== feed.sourceTag),
     }]

@@ -1,6 +1,6 @@
 /** Words of fault tracing: where a thing is, what to look for, what is lost. */
 import { endText } from '../../../model/cable-label.js'
-import { grouped, isThere } from '../../../model/lookup.js'
+import { grouped, isSwitch, isThere } from '../../../model/lookup.js'
 import type { Effect, LossKind } from '../../../model/results/dependency.js'
 import type { FaultPoint } from '../../../model/results/fault-tracing.js'
 import type { Equipment, SafetyService, Tag } from '../../../model/vessel.js'
@@ -10,7 +10,7 @@ import { dash, joined, lineBreak, muted, strong } from '../../text.js'
 import type { Text } from '../../view-model.js'
 import { circuitPlace } from '../../parts/circuit-parts.js'
 import { placeText } from '../../parts/item-parts.js'
-import { equipmentKind, type EquipmentKindKey } from '../../../references/equipment-kinds.js'
+import type { EquipmentKindKey } from '../../../references/equipment-kinds.js'
 import { say } from '../../../units/format.js'
 
 /** Where to go for it: panel and way, zone, words, and how to get there. */
@@ -85,7 +85,7 @@ function causeText({ how, causes }: Effect): string | null {
 export function closedBy(context: ViewContext, circuitTag: Tag): Text {
   const feed = context.results.feeding.byCircuit.get(circuitTag)
   const passed = [...feed?.supplySegments ?? [], ...feed?.segments ?? []].map(({ farTag }) => farTag)
-  const switches = [...new Set(passed)].filter(tag => { const item = context.lookup.equipment.get(tag); return item !== undefined && equipmentKind(item.kind).draw === 'switch' })
+  const switches = [...new Set(passed)].filter(tag => isSwitch(context.vessel, tag))
   return switches.length === 0 ? [context.tag(circuitTag)] : [...joined(switches.map(tag => [context.tag(tag)])), ' (link ', context.tag(circuitTag), ')']
 }
 
